@@ -1,0 +1,24 @@
+import { execFileSync } from 'node:child_process';
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+
+/** The short commit of the working tree's HEAD, or 'unknown' where git or its history is missing. */
+function commit() {
+  try {
+    return execFileSync('git', ['rev-parse', '--short', 'HEAD'], {
+      cwd: root,
+      encoding: 'utf8',
+      stdio: ['ignore', 'pipe', 'ignore'],
+    }).trim();
+  } catch {
+    return 'unknown';
+  }
+}
+
+/** What vite puts in place of the two names src/platform/version.ts reads. */
+export function stamp() {
+  const { version } = JSON.parse(readFileSync(new URL('../package.json', import.meta.url), 'utf8'));
+  return { __APP_VERSION__: JSON.stringify(version), __APP_COMMIT__: JSON.stringify(commit()) };
+}

@@ -1,0 +1,5 @@
+/**
+ * The browser's own services: what the app needs from the device it runs on, and which build it is.
+ * Nothing of the trade lives here, and nothing here imports another room.
+ */
+export { appCommit, appVersion } from './version';
