@@ -1,8 +1,7 @@
 import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
-
-const root = fileURLToPath(new URL('..', import.meta.url));
+import { join } from 'node:path';
+import { root } from './root.mjs';
 
 /** The short commit of the working tree's HEAD, or 'unknown' where git or its history is missing. */
 function commit() {
@@ -19,6 +18,6 @@ function commit() {
 
 /** What vite puts in place of the two names src/platform/version.ts reads. */
 export function stamp() {
-  const { version } = JSON.parse(readFileSync(new URL('../package.json', import.meta.url), 'utf8'));
+  const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
   return { __APP_VERSION__: JSON.stringify(version), __APP_COMMIT__: JSON.stringify(commit()) };
 }
