@@ -1,0 +1,143 @@
+import type { CommandType } from './commands';
+import { type JobState, setUpOf } from './state';
+import { nextStop, nextValveHere, samePosition, valvesLeft } from './walk';
+
+/** What the bench is doing now: the one thing that decides which commands make sense. */
+export type Stage =
+  | 'not opened'
+  | 'discarded'
+  | 'held'
+  | 'cautions'
+  | 'pushrods loose'
+  | 'hands clear'
+  | 'turning'
+  | 'choose valve'
+  | 'to start'
+  | 'counting'
+  | 'landing'
+  | 'read'
+  | 'all read';
+
+/** The stage a job stands at. */
+export function stageOf(state: JobState): Stage {
+  if (state.status !== 'open') return state.status;
+  if (state.held) return 'held';
+  if (!state.cautionsHeard) return 'cautions';
+  if (state.open !== null) return state.open.phase;
+  return stageBetweenValves(state);
+}
+
+function stageBetweenValves(state: JobState): Stage {
+  const setUp = setUpOf(state);
+  if (setUp === null || setUp.engine === null) return 'choose valve';
+  if (valvesLeft(state).length === 0 && state.crank.heading === null) return 'all read';
+  const stop = nextStop(state);
+  if (stop === null) return 'all read';
+  if (samePosition(state.crank.at, stop.position) && nextValveHere(state) !== undefined)
+    return 'choose valve';
+  if (state.crank.loaded) return 'pushrods loose';
+  if (setUp.hands === 'with helper' && !state.crank.handsClear) return 'hands clear';
+  return 'turning';
+}
+
+const ALWAYS: readonly CommandType[] = [
+  'ask',
+  'takeBack',
+  'doubt',
+  'changeSetUp',
+  'nameReading',
+  'discard',
+];
+const BETWEEN: readonly CommandType[] = [
+  'advance',
+  'chooseValve',
+  'skip',
+  'hold',
+  'moveReading',
+  'repeat',
+  'torqued',
+  'fitPushrod',
+  'startRound',
+];
+
+const BY_STAGE: Readonly<Record<Stage, readonly CommandType[]>> = {
+  'not opened': ['openJob'],
+  discarded: ['restore'],
+  held: [...ALWAYS, 'advance', 'carryOn'],
+  cautions: [...ALWAYS, 'advance', 'cautionsHeard', 'fitPushrod', 'startRound'],
+  'pushrods loose': [...ALWAYS, ...BETWEEN, 'pushrodsLoose'],
+  'hands clear': [...ALWAYS, ...BETWEEN, 'handsClear'],
+  turning: [...ALWAYS, ...BETWEEN, 'crankThere'],
+  'choose valve': [...ALWAYS, ...BETWEEN, 'next', 'loosening'],
+  'to start': [...ALWAYS, ...BETWEEN, 'zero', 'loosening', 'seat', 'restart'],
+  counting: [
+    ...ALWAYS,
+    'advance',
+    'call',
+    'step',
+    'positionInTurn',
+    'clock',
+    'zero',
+    'seat',
+    'restart',
+    'skip',
+    'moveReading',
+    'hold',
+  ],
+  landing: [...ALWAYS, ...BETWEEN, 'land', 'step', 'call', 'clock', 'next'],
+  read: [...ALWAYS, ...BETWEEN, 'next', 'pushrodsLoose'],
+  'all read': [
+    ...ALWAYS,
+    'chooseValve',
+    'moveReading',
+    'repeat',
+    'torqued',
+    'pushrodsLoose',
+    'startRound',
+    'fitPushrod',
+    'hold',
+  ],
+};
+
+/**
+ * The commands that make sense now. The one place that says so: decide, the ears' grammars, the
+ * hint strip and the docs all read it.
+ */
+export function allowed(state: JobState): readonly CommandType[] {
+  return BY_STAGE[stageOf(state)];
+}
+
+/** The command 'advance' stands for now: what a held pedal does. Null when nothing is next. */
+export function nextStage(state: JobState): CommandType | null {
+  const stage = stageOf(state);
+  const off = state.open?.direction === 'off';
+  switch (stage) {
+    case 'held':
+      return 'carryOn';
+    case 'cautions':
+      return 'cautionsHeard';
+    case 'pushrods loose':
+      return 'pushrodsLoose';
+    case 'hands clear':
+      return 'handsClear';
+    case 'turning':
+      return 'crankThere';
+    case 'choose valve':
+      return 'chooseValve';
+    case 'to start':
+      return off ? 'seat' : 'zero';
+    case 'counting':
+      return off ? 'zero' : 'seat';
+    case 'landing':
+    case 'read':
+      return 'next';
+    case 'not opened':
+    case 'discarded':
+    case 'all read':
+      return null;
+    default: {
+      const never: never = stage;
+      return never;
+    }
+  }
+}

@@ -1,0 +1,147 @@
+import type { Turn48, ValveId } from '#valvetrain';
+import type { Stage } from '../allowed';
+import type { CrankPosition, Direction, EventType, Question, RoundPurpose } from '../events';
+import type { Figures } from '../figures';
+import type { LandingAnswer } from '../landing';
+import type { Refusal } from '../refusals';
+import type { CylinderSummary, EngineSummary } from '../summary';
+
+/** Where the builder stands, for 'where am I', after a take-back and after a rest. */
+export interface Standing {
+  readonly stage: Stage;
+  readonly valve: ValveId | null;
+  readonly direction: Direction;
+  readonly count48: Turn48;
+  readonly figures: Figures | null;
+  readonly position: CrankPosition | null;
+}
+
+/** One length for every valve by the simple rule, mm. */
+export interface OneLength {
+  readonly lengthMm: number;
+  readonly fits: number;
+  readonly of: number;
+}
+
+/** What there is to tell: facts, no words. Text is made of it in one place, the words. */
+export type Fact =
+  | { readonly kind: 'job opened'; readonly name: string }
+  | { readonly kind: 'cautions' }
+  | {
+      readonly kind: 'hands clear?';
+      readonly position: CrankPosition;
+      readonly index: number;
+      readonly of: number;
+    }
+  /** The only instruction to turn the crank there is. */
+  | {
+      readonly kind: 'turn crank';
+      readonly position: CrankPosition;
+      readonly index: number;
+      readonly of: number;
+      readonly turnDeg: number | null;
+      readonly companion: number | null;
+    }
+  | { readonly kind: 'pushrods loose?' }
+  | { readonly kind: 'pushrods loose' }
+  | {
+      readonly kind: 'valve';
+      readonly valve: ValveId | null;
+      readonly direction: Direction;
+      readonly sameCylinder: boolean;
+      readonly repeat: boolean;
+    }
+  | { readonly kind: 'start'; readonly direction: Direction }
+  | {
+      readonly kind: 'counted';
+      readonly count48: Turn48;
+      readonly figures: Figures;
+      readonly verdictChanged: boolean;
+    }
+  | { readonly kind: 'still'; readonly count48: Turn48 }
+  | { readonly kind: 'asked back'; readonly question: Question }
+  | { readonly kind: 'doubted' }
+  | { readonly kind: 'how far?'; readonly count48: Turn48 }
+  | { readonly kind: 'tapped'; readonly count48: Turn48; readonly past48: Turn48 }
+  | {
+      readonly kind: 'read';
+      readonly valve: ValveId | null;
+      readonly count48: Turn48 | null;
+      readonly landing: LandingAnswer | null;
+      readonly figures: Figures;
+      readonly repeat: number;
+    }
+  | { readonly kind: 'cylinder done'; readonly cylinder: CylinderSummary; readonly left: number }
+  | {
+      readonly kind: 'all read';
+      readonly summary: EngineSummary;
+      readonly oneLength: OneLength | null;
+    }
+  | { readonly kind: 'skipped'; readonly valve: ValveId | null }
+  | { readonly kind: 'restarted'; readonly atZero: boolean; readonly direction: Direction }
+  | { readonly kind: 'moved'; readonly from: ValveId | null; readonly to: ValveId }
+  | { readonly kind: 'torqued'; readonly valve: ValveId | null }
+  | {
+      readonly kind: 'taken back';
+      readonly undone: EventType | 'question';
+      readonly undoneCount48: Turn48 | null;
+      readonly standing: Standing;
+      readonly checkCrank: boolean;
+    }
+  | { readonly kind: 'held'; readonly standing: Standing }
+  | { readonly kind: 'back at'; readonly standing: Standing }
+  | { readonly kind: 'where'; readonly standing: Standing }
+  | {
+      readonly kind: 'left';
+      readonly left: readonly ValveId[];
+      readonly skipped: readonly ValveId[];
+    }
+  | {
+      readonly kind: 'summary';
+      readonly summary: EngineSummary;
+      readonly cylinders: readonly CylinderSummary[];
+      readonly oneLength: OneLength | null;
+    }
+  | { readonly kind: 'how sure'; readonly standing: Standing }
+  | {
+      readonly kind: 'set-up changed';
+      readonly appliesTo: 'all' | 'from here';
+      readonly readings: number;
+    }
+  | { readonly kind: 'round started'; readonly purpose: RoundPurpose }
+  | { readonly kind: 'pushrod fitted'; readonly lengthMm: number | null }
+  | { readonly kind: 'job discarded' }
+  | { readonly kind: 'job restored' }
+  | { readonly kind: 'refused'; readonly refusal: Refusal };
+
+export type FactKind = Fact['kind'];
+
+/**
+ * A sound without words. The pitch of a count tells short of, in or past the window; the three
+ * count ticks with 'enter' and 'leave' mark the edges.
+ */
+export type Cue =
+  | 'zero'
+  | 'short'
+  | 'enter'
+  | 'in'
+  | 'leave'
+  | 'past'
+  | 'plain'
+  | 'landing'
+  | 'seat'
+  | 'soft'
+  | 'back'
+  | 'missed'
+  | 'refused';
+
+export interface Announcement {
+  readonly fact: Fact;
+  readonly cue: Cue | null;
+  /** Words at once, or when the builder pauses. */
+  readonly timing: 'at once' | 'at a pause';
+  /** The words wait until the log is kept through this seq; 0 waits for nothing. */
+  readonly keptThrough: number;
+  /** Never queued, never said late: an instruction to turn the crank. */
+  readonly perishable: boolean;
+}

@@ -1,0 +1,76 @@
+import { stageOf } from '../allowed';
+import { oneLength } from '../pushrodAnswer';
+import { type JobState, setUpOf } from '../state';
+import { engineSummary } from '../summary';
+import { nextStop, nextValveHere, samePosition, walkOf } from '../walk';
+import type { Fact } from './announcement';
+
+/**
+ * What the bench asks for next on coming to this state; null where the builder's own next act needs
+ * no asking. `fresh` is false after a resume or a take-back: the crank is then never told to turn.
+ */
+export function promptFor(state: JobState, before: JobState, fresh: boolean): Fact | null {
+  const stage = stageOf(state);
+  switch (stage) {
+    case 'cautions':
+      return { kind: 'cautions' };
+    case 'pushrods loose':
+      return { kind: 'pushrods loose?' };
+    case 'hands clear':
+    case 'turning':
+      return crankFact(state, stage, fresh);
+    case 'choose valve':
+      return state.crank.at === null
+        ? null
+        : {
+            kind: 'valve',
+            valve: nextValveHere(state) ?? null,
+            direction: 'on',
+            sameCylinder: true,
+            repeat: false,
+          };
+    case 'to start':
+      return valveFact(state, before);
+    case 'all read':
+      return { kind: 'all read', summary: engineSummary(state), oneLength: oneLength(state) };
+    case 'not opened':
+    case 'discarded':
+    case 'held':
+    case 'counting':
+    case 'landing':
+    case 'read':
+      return null;
+    default: {
+      const never: never = stage;
+      return never;
+    }
+  }
+}
+
+function crankFact(state: JobState, stage: 'hands clear' | 'turning', fresh: boolean): Fact | null {
+  const stop = nextStop(state);
+  const setUp = setUpOf(state);
+  if (stop === null || setUp === null) return null;
+  const walk = walkOf(setUp);
+  const { position, turnDeg, companion } = stop;
+  const place = {
+    position,
+    index: walk.findIndex((other) => samePosition(other, position)) + 1,
+    of: walk.length,
+  };
+  if (stage === 'hands clear') return { kind: 'hands clear?', ...place };
+  return fresh ? { kind: 'turn crank', ...place, turnDeg, companion } : null;
+}
+
+function valveFact(state: JobState, before: JobState): Fact | null {
+  const { open } = state;
+  if (open === null) return null;
+  const was = before.open?.valve ?? before.readings.at(-1)?.valve ?? null;
+  return {
+    kind: 'valve',
+    valve: open.valve,
+    direction: open.direction,
+    sameCylinder: before.open !== null && was !== null && was.cylinder === open.valve?.cylinder,
+    repeat: open.repeatOf !== null,
+  };
+}

@@ -1,0 +1,90 @@
+/**
+ * Counting: what happened on the bench. Commands come in, `decide` turns them into events or a
+ * refusal, `evolve` folds events into state, `announce` says what each has to tell, as data.
+ *
+ * Pure: imports valvetrain only. No clock (a command carries its own), no words, no browser, no
+ * storage. `allowed` is the one place that says which commands make sense now.
+ */
+
+export { allowed, nextStage, type Stage, stageOf } from './allowed';
+export { announce, announceReply, announceReturn } from './announce';
+export type {
+  Announcement,
+  Cue,
+  Fact,
+  FactKind,
+  OneLength,
+  Standing,
+} from './announce/announcement';
+export { figuresNow, standingOf } from './announce/standing';
+export type { AskedFor, CallForm, Command, CommandBody, CommandType, Utterance } from './commands';
+export { decide } from './decide';
+export type { Decision } from './decide/decision';
+export {
+  type By,
+  type CountedBy,
+  type CrankPosition,
+  type Direction,
+  type Envelope,
+  EVENT_VERSION,
+  type EventBody,
+  type EventType,
+  type JobEvent,
+  type Question,
+  type RoundPurpose,
+  UNDOABLE,
+} from './events';
+export { evolve, replay } from './evolve';
+export { type Figures, figuresForCount, figuresForReading, windowFor } from './figures';
+export { type LandingAnswer, type LandingWord, landingOf, tapOf } from './landing';
+export { LENGTH_GRID_MM, oneLength } from './pushrodAnswer';
+export { openQuestion, QUESTION_OPEN_MS } from './questions';
+export {
+  type CountedReading,
+  type DialReading,
+  type LooseReading,
+  type Reading,
+  readingCount48,
+  readingResolution48,
+  readingSaid48,
+} from './readings';
+export type { Refusal, RefusalCode } from './refusals';
+export { type Reminder, reminders } from './reminders';
+export {
+  type Calling,
+  type ClockReading,
+  markOf,
+  mostOf,
+  type SetUp,
+  stepOf,
+  unitOf,
+} from './setUp';
+export { lengthProblems, setUpProblems } from './setUpProblems';
+export {
+  type Asked,
+  initial,
+  type JobState,
+  type OpenValve,
+  readingById,
+  setUpOf,
+  type ValvePhase,
+} from './state';
+export {
+  type CylinderSummary,
+  cylinderSummaries,
+  type EngineSummary,
+  engineSummary,
+  readingsOf,
+  standingReading,
+  type ValveLine,
+  valveLine,
+} from './summary';
+export {
+  type CrankStop,
+  nextStop,
+  positionFor,
+  samePosition,
+  turnBetween,
+  valvesLeft,
+  walkOf,
+} from './walk';

@@ -1,0 +1,68 @@
+import type { Adjuster, Engine, PushrodLength, ValveGroup, ValveId } from '#valvetrain';
+import { CLOCK_HOUR, QUARTER, TURN, type Turn48, turn48 } from '#valvetrain';
+
+/** How the builder calls the turns. A stroke is one swing of a ratchet under a cowl, in degrees. */
+export type Calling =
+  | { readonly way: 'quarters' }
+  | { readonly way: 'turns' }
+  | { readonly way: 'strokes'; readonly degrees: 30 | 45 | 60 | 90 };
+
+/** What a spoken clock hour reads: the mark on the socket, or nothing (the group is off). */
+export type ClockReading = 'mark' | 'off';
+
+/** Everything about one job that is set before counting and may be changed later. Lengths in mm. */
+export interface SetUp {
+  readonly name: string;
+  /** Null for a count started before any engine was described. */
+  readonly engine: Engine | null;
+  /** The valves this job counts; a part of an engine is a shorter list. */
+  readonly scope: readonly ValveId[];
+  /** Null when the travel per turn is not known: counts are kept, no preload is shown. */
+  readonly adjuster: Adjuster | null;
+  readonly rockers: 'bolt-down' | 'adjustable';
+  /** Empty until a lifter kind has been chosen: there is no default window. */
+  readonly groups: readonly ValveGroup[];
+  readonly calling: Calling;
+  /** 'I call only the last number': a jump ahead is then expected and taken. */
+  readonly callsLastOnly: boolean;
+  /** Ask 'how far?' past the last mark when the rocker seats. */
+  readonly asksLanding: boolean;
+  readonly clock: ClockReading;
+  readonly hands: 'alone' | 'with helper';
+  /** The pushrod fitted for the test. */
+  readonly testPushrod: PushrodLength | null;
+}
+
+/** One called unit in 48ths of a turn: a quarter, a whole turn, or the stroke's angle. */
+export function unitOf(calling: Calling): Turn48 {
+  switch (calling.way) {
+    case 'quarters':
+      return QUARTER;
+    case 'turns':
+      return TURN;
+    case 'strokes':
+      return turn48((TURN * calling.degrees) / 360);
+    default: {
+      const never: never = calling;
+      return never;
+    }
+  }
+}
+
+/** What one press adds, in 48ths: a quarter, or the stroke's angle. */
+export function stepOf(calling: Calling): Turn48 {
+  return calling.way === 'strokes' ? unitOf(calling) : QUARTER;
+}
+
+/** The spacing of the marks a reading falls between, in 48ths: what an unasked landing leaves open. */
+export function markOf(calling: Calling): Turn48 {
+  return stepOf(calling);
+}
+
+/** The most that can be counted, in 48ths: forty of the called unit. */
+export function mostOf(calling: Calling): Turn48 {
+  return turn48(40 * unitOf(calling));
+}
+
+/** What an answer given by the clock resolves, in 48ths: one hour. */
+export const CLOCK_RESOLUTION: Turn48 = CLOCK_HOUR;
