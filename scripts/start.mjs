@@ -60,9 +60,3 @@ if (lan) {
   console.log(lanWarning);
 }
 console.log('Ctrl-C stops it.');
-
-for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) {
-  process.once(signal, () => {
-    void server.close().finally(() => process.exit(0));
-  });
-}
