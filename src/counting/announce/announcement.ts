@@ -112,7 +112,12 @@ export type Fact =
   | { readonly kind: 'pushrod fitted'; readonly lengthMm: number | null }
   | { readonly kind: 'job discarded' }
   | { readonly kind: 'job restored' }
-  | { readonly kind: 'refused'; readonly refusal: Refusal };
+  | { readonly kind: 'refused'; readonly refusal: Refusal }
+  /** The next four come from the bench, never from the log. */
+  | { readonly kind: 'not kept'; readonly why: 'slow' | 'failed' | 'full' }
+  | { readonly kind: 'kept again' }
+  | { readonly kind: 'read only' }
+  | { readonly kind: 'no voice' };
 
 export type FactKind = Fact['kind'];
 
