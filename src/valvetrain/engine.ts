@@ -1,0 +1,115 @@
+export type EngineLayout = 'inline' | 'V' | 'flat' | 'other';
+
+/**
+ * How cylinders are numbered. 'by bank': one bank front to rear, then the other. 'alternating':
+ * odd numbers on one bank, even on the other. The firing order alone does not tell which.
+ */
+export type Numbering = 'in line' | 'by bank' | 'alternating' | 'typed';
+
+/** The way the crank runs, as seen from the end named by `SeenFrom`. */
+export type RunningDirection = 'clockwise' | 'anticlockwise';
+
+/** Where the builder stands: 'front' is the pulley or free end, 'rear' the flywheel end. */
+export type SeenFrom = 'front' | 'rear';
+
+/** A four-stroke engine that fires evenly: one cylinder every 720/n degrees. */
+export interface Engine {
+  readonly layout: EngineLayout;
+  /** 1 to 12. */
+  readonly cylinders: number;
+  readonly firingOrder: readonly number[];
+  readonly numbering: Numbering;
+  /**
+   * Cylinder numbers of each bank, front to rear. The first bank lies on the left for someone
+   * standing at the rear and looking forward.
+   */
+  readonly banks: readonly (readonly number[])[];
+  readonly runningDirection: RunningDirection;
+  readonly seenFrom: SeenFrom;
+}
+
+/** What makes an engine; `banks` is needed only where the numbering is typed. */
+export interface EngineInput extends Omit<Engine, 'banks'> {
+  readonly banks?: readonly (readonly number[])[];
+}
+
+/**
+ * Builds an engine, working its banks out from the numbering (typed banks are taken as given).
+ * Nothing is judged here: ask `engineProblems`.
+ */
+export function makeEngine(input: EngineInput): Engine {
+  return { ...input, banks: banksOf(input) };
+}
+
+/**
+ * The cylinder n/2 places on in the firing order, at overlap (valves rocking) when this one is at
+ * its firing TDC. Undefined for an odd number of cylinders, or one not in the order.
+ */
+export function companion(e: Engine, cylinder: number): number | undefined {
+  const count = e.firingOrder.length;
+  const place = e.firingOrder.indexOf(cylinder);
+  if (place < 0 || count % 2 !== 0) return undefined;
+  return e.firingOrder[(place + count / 2) % count];
+}
+
+/**
+ * Crank angle of a cylinder's firing TDC, 0 up to 720°, from the firing TDC of the first in order.
+ * @throws RangeError if the cylinder is not in the firing order.
+ */
+export function firingAngleDeg(e: Engine, cylinder: number): number {
+  return placeInOrder(e, cylinder) * turnToNextDeg(e);
+}
+
+/** Crank degrees from one firing TDC to the next in order: 720/n. */
+export function turnToNextDeg(e: Engine): number {
+  return 720 / e.cylinders;
+}
+
+/**
+ * The firing order begun at a cylinder: from 6, order 1-8-4-3-6-5-7-2 is 6-5-7-2-1-8-4-3.
+ * @throws RangeError if the cylinder is not in the firing order.
+ */
+export function firingOrderFrom(e: Engine, start: number): readonly number[] {
+  const place = placeInOrder(e, start);
+  return [...e.firingOrder.slice(place), ...e.firingOrder.slice(0, place)];
+}
+
+/** Numbers 1 to n in order, empty unless n is a whole number that an engine can have. */
+export function cylinderNumbers(cylinders: number): readonly number[] {
+  if (!isCylinderCount(cylinders)) return [];
+  return Array.from({ length: cylinders }, (_, index) => index + 1);
+}
+
+export const MOST_CYLINDERS = 12;
+
+export function isCylinderCount(cylinders: number): boolean {
+  return Number.isInteger(cylinders) && cylinders >= 1 && cylinders <= MOST_CYLINDERS;
+}
+
+function placeInOrder(e: Engine, cylinder: number): number {
+  const place = e.firingOrder.indexOf(cylinder);
+  if (place < 0) throw new RangeError(`Cylinder ${cylinder} is not in the firing order.`);
+  return place;
+}
+
+function banksOf(input: EngineInput): readonly (readonly number[])[] {
+  const all = cylinderNumbers(input.cylinders);
+  switch (input.numbering) {
+    case 'in line':
+      return [all];
+    case 'by bank': {
+      const half = Math.ceil(all.length / 2);
+      return [all.slice(0, half), all.slice(half)];
+    }
+    case 'alternating':
+      return [all.filter((n) => n % 2 === 1), all.filter((n) => n % 2 === 0)];
+    case 'typed':
+      return input.banks ?? [];
+    default:
+      return unknownNumbering(input.numbering);
+  }
+}
+
+function unknownNumbering(numbering: never): never {
+  throw new RangeError(`Unknown numbering: ${String(numbering)}.`);
+}
