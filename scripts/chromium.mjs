@@ -11,6 +11,9 @@ const elsewhere = [
   'C:\\Program Files\\Google\\Chrome\\Application\\chrome.exe',
 ];
 
+const advice =
+  "Install one with 'sudo apt-get install chromium' (or as your system does it), or set CHROMIUM_PATH to one.";
+
 /** @param {string} file */
 function runs(file) {
   try {
@@ -42,10 +45,9 @@ function mayInstall() {
 export function ensureChromium() {
   const found = findChromium();
   if (found) return { path: found };
-  if (process.env.CHROMIUM_PATH) {
-    return {
-      missing: `CHROMIUM_PATH is ${process.env.CHROMIUM_PATH}, which is not a program that runs.`,
-    };
+  const asked = process.env.CHROMIUM_PATH;
+  if (asked) {
+    return { missing: `CHROMIUM_PATH is ${asked}, which is not a program that runs. ${advice}` };
   }
   if (mayInstall()) {
     console.log('Installing Chromium (apt-get) …');
@@ -58,9 +60,5 @@ export function ensureChromium() {
     const installed = findChromium();
     if (installed) return { path: installed };
   }
-  return {
-    missing:
-      'The browser tests want a Chromium and found none. Install one with ' +
-      "'sudo apt-get install chromium' (or your system's own), or set CHROMIUM_PATH.",
-  };
+  return { missing: `The browser tests want a Chromium and found none. ${advice}` };
 }

@@ -15,25 +15,40 @@ function wanted() {
 }
 
 /**
+ * @typedef {Record<string, { version?: string, optional?: boolean }>} Packages
+ */
+
+/**
  * Whether npm's own record of node_modules agrees with the lock file, as it does after a plain
  * `npm install` by hand. Optional packages of other machines are in the lock file alone.
+ * @param {Packages} locked
+ * @param {Packages} there
  */
-function sameTree() {
-  if (!existsSync(npmsOwnRecord)) return false;
-  const locked = JSON.parse(readFileSync(lockFile, 'utf8')).packages;
-  const there = JSON.parse(readFileSync(npmsOwnRecord, 'utf8')).packages;
+export function sameTree(locked, there) {
   return Object.keys({ ...locked, ...there }).every((path) => {
     if (path === '') return true;
-    if (!there[path]) return locked[path].optional === true;
+    if (!there[path]) return locked[path]?.optional === true;
     return there[path].version === locked[path]?.version;
   });
+}
+
+/**
+ * @param {string} file
+ * @returns {Packages}
+ */
+function packagesIn(file) {
+  return JSON.parse(readFileSync(file, 'utf8')).packages;
+}
+
+function lockedIsThere() {
+  return existsSync(npmsOwnRecord) && sameTree(packagesIn(lockFile), packagesIn(npmsOwnRecord));
 }
 
 /** Installs the locked packages unless just these are there already. Ends the process if it can't. */
 export function ensureInstalled() {
   const want = wanted();
   if (existsSync(kept) && readFileSync(kept, 'utf8') === want) return;
-  if (!sameTree()) installLocked();
+  if (!lockedIsThere()) installLocked();
   writeFileSync(kept, want);
 }
 
