@@ -3,32 +3,44 @@ import type { Announcement, JobEvent } from '#counting';
 /** Why a write did not hold: the disk is full, another window wrote first, or anything else. */
 export type KeepFailure = 'full' | 'conflict' | 'failed';
 
-/** Thrown by a keeper whose write did not hold. */
-export class KeepError extends Error {
-  override readonly name = 'KeepError';
-  constructor(
-    readonly failure: KeepFailure,
-    options?: ErrorOptions,
-  ) {
-    super(`The log was not kept: ${failure}.`, options);
-  }
+/** What a keeper's rejection says of itself, in a property named `failure`. */
+export function keepFailure(error: unknown): KeepFailure {
+  const failure =
+    typeof error === 'object' && error !== null && 'failure' in error ? error.failure : null;
+  return failure === 'full' || failure === 'conflict' ? failure : 'failed';
 }
 
-/** The log of one job on this device. */
+/** A job's log as read from the device. */
+export interface ReadLog {
+  /** In order of seq, lifted to the newest shapes; empty for an unknown job. */
+  readonly events: readonly JobEvent[];
+  /** The log holds events of a newer version: it may be looked at, not written. */
+  readonly newer: boolean;
+}
+
+/** The right to be a job's one writer. */
+export interface WriterClaim {
+  release(): void;
+}
+
+/** The logs on this device. */
 export interface Keeper {
-  /** Every event of the job in order; empty for an unknown job. Rejects when the device can't be read. */
-  read(jobId: string): Promise<readonly JobEvent[]>;
-  /** Resolves once the events are on disk, strictly; all of them or none. Rejects with KeepError. */
+  /** Rejects when the device can't be read. */
+  read(jobId: string): Promise<ReadLog>;
+  /** Resolves once the events are on disk, strictly; all of them or none. Rejects with a `failure`. */
   append(events: readonly JobEvent[]): Promise<void>;
-  /**
-   * Asks to be the job's one writer. `onLost` is called when another window takes over.
-   * Resolves to null when another window is writing.
-   */
-  claim(jobId: string, onLost: () => void): Promise<{ release(): void } | null>;
+  /** Asks to be the job's one writer; null when another window is. `onLost`: another took over. */
+  claim(jobId: string, onLost: () => void): Promise<WriterClaim | null>;
+  /** Becomes the one writer whoever was. */
+  takeOver(jobId: string, onLost: () => void): Promise<WriterClaim>;
+  /** Calls back when another window has added to the job's log. Returns how to stop. */
+  follow(jobId: string, onChange: () => void): () => void;
 }
 
 /** The mouth: ticks at once, words when they may be said, captions always. */
 export interface Voice {
+  /** A gesture of the builder's: sound may start. */
+  unlock(): void;
   announce(announcements: readonly Announcement[]): void;
   /** The log is kept through this seq: words that waited for it may go. */
   kept(seq: number): void;

@@ -1,0 +1,207 @@
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { Clock } from '#clock';
+import {
+  type Announcement,
+  announce,
+  announceReply,
+  announceReturn,
+  type By,
+  type Command,
+  type CommandBody,
+  decide,
+  evolve,
+  initial,
+  type JobEvent,
+  replay,
+  type Utterance,
+} from '#counting';
+import type { Access, BenchState } from './benchState';
+import { benchFact } from './facts';
+import type { Keeper, Voice, WriterClaim } from './ports';
+import { createWriteQueue, type WriteQueue } from './writeQueue';
+
+export interface BenchParts {
+  readonly clock: Clock;
+  readonly keeper: Keeper;
+  readonly voice: Voice;
+}
+
+/** One open job: a queue of commands, each decided, kept, shown and said. */
+export interface Bench {
+  readonly store: StoreApi<BenchState>;
+  /** Opens a job from its log and lets the bench rest there. */
+  open(jobId: string): Promise<void>;
+  /** Takes over writing from another window, which then becomes read-only. */
+  takeOver(): Promise<void>;
+  /** Decides a command now. While the bench rests, the first press wakes it and does no more. */
+  submit(body: CommandBody, by: By, utterance?: Utterance): void;
+  /** Ends the app's talk and any pending turn of the crank. */
+  hush(): void;
+  close(): void;
+}
+
+const closed: BenchState = {
+  jobId: null,
+  access: 'closed',
+  job: initial,
+  keptThrough: 0,
+  resting: true,
+  alarm: null,
+  told: [],
+};
+
+export function createBench({ clock, keeper, voice }: BenchParts): Bench {
+  const store = createStore<BenchState>(() => closed);
+  let queue: WriteQueue | null = null;
+  let claim: WriterClaim | null = null;
+  let unfollow: (() => void) | null = null;
+
+  function tell(told: readonly Announcement[]): void {
+    if (told.length === 0) return;
+    store.setState({ told });
+    voice.announce(told);
+  }
+
+  function startQueue(): WriteQueue {
+    return createWriteQueue({
+      clock,
+      append: (events) => keeper.append(events),
+      onKept(seq) {
+        store.setState({ keptThrough: seq });
+        voice.kept(seq);
+      },
+      onAlarm(why) {
+        store.setState({ alarm: why });
+        voice.alarm(true);
+        tell([benchFact({ kind: 'not kept', why })]);
+      },
+      onRecovered() {
+        store.setState({ alarm: null });
+        voice.alarm(false);
+        tell([benchFact({ kind: 'kept again' })]);
+      },
+      onConflict: () => void reload('other window'),
+    });
+  }
+
+  async function reload(access: Access): Promise<void> {
+    const { jobId } = store.getState();
+    if (jobId === null) return;
+    dropWriting();
+    const log = await keeper.read(jobId);
+    const job = replay(log.events);
+    store.setState({ job, keptThrough: job.seq, access, alarm: null });
+    voice.alarm(false);
+    follow(jobId);
+    tell([benchFact({ kind: 'read only' })]);
+  }
+
+  function dropWriting(): void {
+    queue?.stop();
+    queue = null;
+    claim?.release();
+    claim = null;
+    unfollow?.();
+    unfollow = null;
+  }
+
+  /** Shows what the writing window adds to the log. */
+  function follow(jobId: string): void {
+    unfollow = keeper.follow(jobId, () => {
+      void keeper.read(jobId).then(({ events }) => {
+        if (store.getState().jobId !== jobId || queue !== null) return;
+        const job = replay(events);
+        store.setState({ job, keptThrough: job.seq });
+      });
+    });
+  }
+
+  async function open(jobId: string): Promise<void> {
+    close();
+    store.setState({ ...closed, jobId, access: 'opening' });
+    const log = await readOrNull(jobId);
+    if (store.getState().jobId !== jobId) return;
+    if (log === null) {
+      store.setState({ access: 'unreadable' });
+      return;
+    }
+    const job = replay(log.events);
+    const got = log.newer ? null : await keeper.claim(jobId, () => void reload('other window'));
+    if (store.getState().jobId !== jobId) {
+      got?.release();
+      return;
+    }
+    claim = got;
+    if (got === null) follow(jobId);
+    else queue = startQueue();
+    const access: Access = got !== null ? 'writer' : log.newer ? 'newer log' : 'other window';
+    store.setState({ job, keptThrough: job.seq, access });
+    voice.kept(job.seq);
+  }
+
+  async function readOrNull(jobId: string) {
+    try {
+      return await keeper.read(jobId);
+    } catch {
+      return null;
+    }
+  }
+
+  async function takeOver(): Promise<void> {
+    const { jobId, access } = store.getState();
+    if (jobId === null || access !== 'other window') return;
+    const got = await keeper.takeOver(jobId, () => void reload('other window'));
+    const { events } = await keeper.read(jobId);
+    unfollow?.();
+    unfollow = null;
+    claim = got;
+    queue = startQueue();
+    const job = replay(events);
+    store.setState({ job, keptThrough: job.seq, access: 'writer', resting: true });
+  }
+
+  function submit(body: CommandBody, by: By, utterance?: Utterance): void {
+    const { job, access, resting } = store.getState();
+    if (by !== 'voice') {
+      voice.unlock();
+      voice.cut();
+    }
+    if (access !== 'writer' || queue === null) {
+      tell([benchFact({ kind: 'read only' })]);
+      return;
+    }
+    if (resting) {
+      if (by !== 'voice') store.setState({ resting: false });
+      tell(announceReturn(job));
+      return;
+    }
+    const command: Command = { ...body, at: clock.now(), by, ...(utterance ? { utterance } : {}) };
+    const decision = decide(job, command);
+    if (decision.kind !== 'events') {
+      tell(announceReply(job, decision));
+      return;
+    }
+    take(decision.events, queue);
+  }
+
+  function take(events: readonly JobEvent[], into: WriteQueue): void {
+    let job = store.getState().job;
+    const told: Announcement[] = [];
+    for (const event of events) {
+      const next = evolve(job, event);
+      told.push(...announce(job, event, next));
+      job = next;
+    }
+    store.setState({ job });
+    tell(told);
+    into.add(events);
+  }
+
+  function close(): void {
+    dropWriting();
+    voice.hush();
+    store.setState(closed);
+  }
+
+  return { store, open, takeOver, submit, hush: () => voice.hush(), close };
+}

@@ -1,0 +1,111 @@
+import type { Cancel, Clock } from '#clock';
+import type { JobEvent } from '#counting';
+import { type KeepFailure, keepFailure } from './ports';
+
+/** How long a write may take before it is an alarm, ms (C10). */
+export const ALARM_AFTER_MS = 1500;
+/** Pause before a failed write is tried again, ms. */
+export const RETRY_AFTER_MS = 2000;
+
+export interface WriteQueueParts {
+  readonly clock: Clock;
+  append(events: readonly JobEvent[]): Promise<void>;
+  /** The log is on disk through this seq. */
+  onKept(seq: number): void;
+  onAlarm(why: 'slow' | 'failed' | 'full'): void;
+  /** Everything that waited is on disk again. */
+  onRecovered(): void;
+  /** Another window wrote first; nothing more is written. */
+  onConflict(): void;
+}
+
+export interface WriteQueue {
+  add(events: readonly JobEvent[]): void;
+  /** How many events wait for the disk. */
+  waiting(): number;
+  stop(): void;
+}
+
+/**
+ * The one ordered queue of writes. What arrives while a write is under way goes together in the
+ * next one. A failed write stays at the head and is tried again, so nothing overtakes it.
+ */
+export function createWriteQueue(parts: WriteQueueParts): WriteQueue {
+  let waiting: JobEvent[] = [];
+  let writing = false;
+  let stopped = false;
+  let alarmed = false;
+  let cancelAlarm: Cancel | null = null;
+  let cancelRetry: Cancel | null = null;
+
+  function alarm(why: 'slow' | 'failed' | 'full'): void {
+    if (alarmed || stopped) return;
+    alarmed = true;
+    parts.onAlarm(why);
+  }
+
+  function watch(): void {
+    cancelAlarm ??= parts.clock.after(ALARM_AFTER_MS, () => alarm('slow'));
+  }
+
+  function unwatch(): void {
+    cancelAlarm?.();
+    cancelAlarm = null;
+  }
+
+  async function write(): Promise<void> {
+    if (writing || stopped || waiting.length === 0 || cancelRetry !== null) return;
+    writing = true;
+    const batch = waiting;
+    watch();
+    try {
+      await parts.append(batch);
+      waiting = waiting.slice(batch.length);
+      kept(batch);
+    } catch (error) {
+      failed(keepFailure(error));
+    } finally {
+      writing = false;
+    }
+    await write();
+  }
+
+  function kept(batch: readonly JobEvent[]): void {
+    if (stopped) return;
+    unwatch();
+    parts.onKept(batch.at(-1)?.seq ?? 0);
+    if (waiting.length > 0) watch();
+    else if (alarmed) {
+      alarmed = false;
+      parts.onRecovered();
+    }
+  }
+
+  function failed(why: KeepFailure): void {
+    if (stopped) return;
+    unwatch();
+    if (why === 'conflict') {
+      stopped = true;
+      parts.onConflict();
+      return;
+    }
+    alarm(why);
+    cancelRetry = parts.clock.after(RETRY_AFTER_MS, () => {
+      cancelRetry = null;
+      void write();
+    });
+  }
+
+  return {
+    add(events) {
+      waiting = [...waiting, ...events];
+      void write();
+    },
+    waiting: () => waiting.length,
+    stop() {
+      stopped = true;
+      unwatch();
+      cancelRetry?.();
+    },
+  };
+}
