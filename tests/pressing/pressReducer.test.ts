@@ -66,6 +66,17 @@ describe('keys that act as they go down', () => {
       ['step'],
     ],
     [
+      'bounces at both ends of a long press are the same press',
+      [
+        [0, 'down', 'Space'],
+        [2, 'up', 'Space'],
+        [4, 'down', 'Space'],
+        [600, 'up', 'Space'],
+        [603, 'down', 'Space'],
+      ],
+      ['step'],
+    ],
+    [
       '80 ms after the last edge is a new press',
       [
         [0, 'down', 'Space'],
