@@ -53,6 +53,7 @@ export { type Reminder, reminders } from './reminders';
 export {
   type Calling,
   type ClockReading,
+  callOf,
   markOf,
   mostOf,
   type SetUp,

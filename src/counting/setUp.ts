@@ -66,3 +66,8 @@ export function mostOf(calling: Calling): Turn48 {
 
 /** What an answer given by the clock resolves, in 48ths: one hour. */
 export const CLOCK_RESOLUTION: Turn48 = CLOCK_HOUR;
+
+/** A called whole number as a count, 48ths: so many of the called unit. */
+export function callOf(value: number, calling: Calling): Turn48 {
+  return turn48(value * unitOf(calling));
+}

@@ -1,4 +1,4 @@
-import { controlKeeps, dialogOpen } from './keptKeys';
+import { dialogOpen, takesText } from './keptKeys';
 import type { PressInput } from './pressInput';
 import type { PressRunnerParts } from './pressRunner';
 import { runPresses } from './pressRunner';
@@ -33,7 +33,7 @@ export function bindKeys(parts: KeyBindingParts): KeyBinding {
   function onDialogClosed(): void {
     const focused = page.activeElement;
     if (dialogOpen(page) || !(focused instanceof HTMLElement) || focused === page.body) return;
-    if (!controlKeeps(focused, 'Tab')) focused.blur();
+    if (!takesText(focused)) focused.blur();
   }
 
   const stopKeys = listenForKeys(window, clock, runner.feed);

@@ -7,6 +7,7 @@ export type { KeyBinding, KeyBindingParts } from './bindKeys';
 export { bindKeys } from './bindKeys';
 export type { LearningParts } from './bindLearning';
 export { bindLearning } from './bindLearning';
+export { commandFor, withinStep } from './commandFor';
 export type { DigitMeaning, KeyMeaning, Keymap, Meaning, Pedal } from './keymap';
 export { defaultKeymap, meaningOf } from './keymap';
 export { keymapProblems, meaningName } from './keymapProblems';

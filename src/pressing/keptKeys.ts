@@ -31,7 +31,8 @@ const ARROWED =
 
 const PRESSING_KEYS = new Set(['Space', 'Enter', 'NumpadEnter']);
 
-function takesText(element: Element): boolean {
+/** Whether an element is written in. */
+export function takesText(element: Element): boolean {
   if (element instanceof HTMLInputElement) return !NOT_TEXT.has(element.type);
   if (element instanceof HTMLTextAreaElement) return true;
   return element instanceof HTMLElement && element.isContentEditable;
@@ -41,10 +42,9 @@ function takesText(element: Element): boolean {
  * Whether the focused control keeps this key. A text field keeps them all; a control reached by
  * keyboard keeps what works it. One that was clicked or touched keeps none: the next press counts.
  */
-export function controlKeeps(focused: Element | null, code: string): boolean {
-  if (focused === null) return false;
+export function controlKeeps(focused: Element, code: string, clicked: boolean): boolean {
   if (takesText(focused)) return true;
-  if (!focused.matches(':focus-visible')) return false;
+  if (clicked || !focused.matches(':focus-visible')) return false;
   if (focused.matches('select')) return true;
   if (PRESSING_KEYS.has(code)) return focused.matches(CONTROL);
   return /^(Arrow|Page)/.test(code) && focused.matches(ARROWED);

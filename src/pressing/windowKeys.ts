@@ -1,4 +1,5 @@
 import type { Clock } from '#clock';
+import { watchClickedFocus } from './clickedFocus';
 import { eventAge } from './eventAge';
 import { controlKeeps } from './keptKeys';
 import type { PressInput } from './pressInput';
@@ -6,12 +7,6 @@ import type { PressInput } from './pressInput';
 /** Some remotes send keys that have a name and no code. */
 function codeOf(event: KeyboardEvent): string {
   return event.code === '' ? event.key : event.code;
-}
-
-function ownedElsewhere(event: KeyboardEvent, page: Document): boolean {
-  if (event.defaultPrevented || event.isComposing) return true;
-  if (event.ctrlKey || event.altKey || event.metaKey) return true;
-  return controlKeeps(page.activeElement, codeOf(event));
 }
 
 /**
@@ -27,6 +22,14 @@ export function listenForKeys(
 ): () => void {
   const page = window.document;
   const prevented = new Set<string>();
+  const clicked = watchClickedFocus(page);
+
+  function ownedElsewhere(event: KeyboardEvent): boolean {
+    if (event.defaultPrevented || event.isComposing) return true;
+    if (event.ctrlKey || event.altKey || event.metaKey) return true;
+    const focused = page.activeElement;
+    return focused !== null && controlKeeps(focused, codeOf(event), clicked.has(focused));
+  }
 
   function inputOf(type: 'down' | 'up', event: KeyboardEvent): PressInput {
     const at = clock.now() - eventAge(event);
@@ -35,7 +38,7 @@ export function listenForKeys(
 
   function onKeyDown(event: KeyboardEvent): void {
     const code = codeOf(event);
-    if (ownedElsewhere(event, page) || !feed(inputOf('down', event))) {
+    if (ownedElsewhere(event) || !feed(inputOf('down', event))) {
       prevented.delete(code);
       return;
     }
@@ -64,6 +67,7 @@ export function listenForKeys(
   window.addEventListener('pagehide', onBlur);
   page.addEventListener('visibilitychange', onVisibility);
   return () => {
+    clicked.stop();
     window.removeEventListener('keydown', onKeyDown);
     window.removeEventListener('keyup', onKeyUp);
     window.removeEventListener('blur', onBlur);

@@ -1,0 +1,13 @@
+/**
+ * Settings: this device's own choices (units, voice, talk level, keys, headset, screen). No events,
+ * no job. Where they are kept comes through a port handed in by main.
+ */
+
+export { readSettings } from './readSettings';
+export { defaultSettings, type KeySettings, type Settings, type TalkLevel } from './settings';
+export {
+  createSettings,
+  type SettingsKeeper,
+  type SettingsState,
+  type SettingsStore,
+} from './settingsStore';

@@ -1,0 +1,47 @@
+import type { LengthStyle, NumberStyle } from '#words';
+
+export type TalkLevel = 'terse' | 'plain' | 'teaching';
+
+/** The keys of this device as plain data; whoever reads keys knows what the meanings are. */
+export interface KeySettings {
+  readonly pedal: { readonly codes: readonly string[]; readonly sendsKeyUp: boolean };
+  readonly keys: Readonly<Record<string, string>>;
+  readonly listen?: string;
+}
+
+/** This device's own choices: they belong to no job and are no events. */
+export interface Settings {
+  readonly units: 'inch' | 'mm';
+  readonly numbers: NumberStyle;
+  readonly lengths: LengthStyle;
+  readonly level: TalkLevel;
+  /** Speak, or only tick and caption. */
+  readonly speaks: boolean;
+  /** The chosen voice's name; null lets the app choose. */
+  readonly voice: string | null;
+  /** Speaking rate, 0.5 to 2; 1 is the voice's own. */
+  readonly rate: number;
+  /** The builder wears a headset: the ear may stay open while the app speaks. */
+  readonly headset: boolean;
+  /** Null: the keys as they come. */
+  readonly keys: KeySettings | null;
+  readonly keysOn: boolean;
+  readonly shop: 'bright' | 'dark';
+  /** Diagonal of the screen, inches; null while not asked. */
+  readonly screenDiagonalIn: number | null;
+}
+
+export const defaultSettings: Settings = {
+  units: 'inch',
+  numbers: 'cardinal',
+  lengths: 'shop',
+  level: 'plain',
+  speaks: true,
+  voice: null,
+  rate: 1,
+  headset: false,
+  keys: null,
+  keysOn: true,
+  shop: 'dark',
+  screenDiagonalIn: null,
+};

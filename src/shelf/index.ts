@@ -1,0 +1,7 @@
+/**
+ * The shelf: the jobs on this device. List, open, copy, discard, restore, export, import. Changes a
+ * job only through its log. The disk and the files come through ports handed in by main.
+ */
+
+export type { JobCard, JobFileRead, JobKeeper } from './ports';
+export { createShelf, type Shelf, type ShelfParts, type ShelfState } from './shelf';

@@ -1,0 +1,135 @@
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { Clock } from '#clock';
+import {
+  type CommandBody,
+  decide,
+  evolve,
+  initial,
+  type JobEvent,
+  type JobState,
+  replay,
+  type SetUp,
+  setUpOf,
+} from '#counting';
+import { refusalSentence } from '#words';
+import type { JobCard, JobKeeper } from './ports';
+
+export interface ShelfState {
+  readonly jobs: readonly JobCard[];
+  readonly loaded: boolean;
+  /** A sentence about the last thing that could not be done; null when there is none. */
+  readonly trouble: string | null;
+}
+
+export interface ShelfParts {
+  readonly clock: Clock;
+  readonly keeper: JobKeeper;
+  readonly app: { readonly version: string; readonly commit: string };
+  /** A new job's id: unique on every device. */
+  newId(): string;
+}
+
+/** The jobs on this device. Each call that changes one appends to its log and lists them anew. */
+export interface Shelf {
+  readonly store: StoreApi<ShelfState>;
+  list(): Promise<void>;
+  /** Opens a new job on a set-up; the id of the job, or null with the trouble told. */
+  create(setUp: SetUp): Promise<string | null>;
+  /** A new job with another's set-up and no readings. */
+  copy(jobId: string): Promise<string | null>;
+  discard(jobId: string): Promise<void>;
+  restore(jobId: string): Promise<void>;
+  exportJob(jobId: string): Promise<string | null>;
+  /** Takes in a job file. A job already here is left as it is. */
+  importJob(text: string): Promise<string | null>;
+  /** The set-up of the job changed last, for a count that starts at once; null when there is none. */
+  lastSetUp(): Promise<SetUp | null>;
+}
+
+export function createShelf({ clock, keeper, app, newId }: ShelfParts): Shelf {
+  const store = createStore<ShelfState>(() => ({ jobs: [], loaded: false, trouble: null }));
+
+  async function list(): Promise<void> {
+    try {
+      store.setState({ jobs: await keeper.jobs(), loaded: true });
+    } catch {
+      store.setState({
+        loaded: true,
+        trouble: 'The jobs on this device can’t be read. Reload the page.',
+      });
+    }
+  }
+
+  /** Runs a command on a job that no bench has open. */
+  async function run(job: JobState, body: CommandBody): Promise<boolean> {
+    const decision = decide(job, { ...body, at: clock.now(), by: 'touch' });
+    if (decision.kind !== 'events') {
+      const sentence = decision.kind === 'refused' ? refusalSentence(decision.refusal) : null;
+      store.setState({ trouble: sentence });
+      return false;
+    }
+    return keep(decision.events);
+  }
+
+  async function keep(events: readonly JobEvent[]): Promise<boolean> {
+    try {
+      await keeper.append(events);
+      store.setState({ trouble: null });
+      await list();
+      return true;
+    } catch {
+      store.setState({
+        trouble: 'That could not be kept on this device. Free some space and try again.',
+      });
+      return false;
+    }
+  }
+
+  async function stateOf(jobId: string): Promise<JobState> {
+    return replay((await keeper.read(jobId)).events);
+  }
+
+  async function create(setUp: SetUp): Promise<string | null> {
+    const jobId = newId();
+    return (await run(initial, { type: 'openJob', jobId, setUp, app })) ? jobId : null;
+  }
+
+  async function importJob(text: string): Promise<string | null> {
+    const read = await keeper.readJobFile(text);
+    if (!read.ok) {
+      store.setState({ trouble: read.sentence });
+      return null;
+    }
+    const { jobId } = read.events.reduce(evolve, initial);
+    if ((await keeper.read(jobId)).events.length > 0) {
+      store.setState({ trouble: 'That job is on this device already; it is left as it is.' });
+      return jobId;
+    }
+    return (await keep(read.events)) ? jobId : null;
+  }
+
+  return {
+    store,
+    list,
+    create,
+    async copy(jobId) {
+      const setUp = setUpOf(await stateOf(jobId));
+      return setUp === null ? null : create({ ...setUp, name: `${setUp.name}, again` });
+    },
+    async discard(jobId) {
+      await run(await stateOf(jobId), { type: 'discard' });
+    },
+    async restore(jobId) {
+      await run(await stateOf(jobId), { type: 'restore' });
+    },
+    async exportJob(jobId) {
+      const { events } = await keeper.read(jobId);
+      return events.length === 0 ? null : keeper.writeJobFile(events);
+    },
+    importJob,
+    async lastSetUp() {
+      const [last] = await keeper.jobs();
+      return last === undefined ? null : setUpOf(await stateOf(last.id));
+    },
+  };
+}
