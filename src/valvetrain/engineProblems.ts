@@ -60,7 +60,7 @@ function coverProblems(
       refused(
         field,
         'twice',
-        `${cylinderList(twice)} more than once in the ${name}: each cylinder belongs there once.`,
+        `${cylinderList(twice)} in the ${name} more than once: each cylinder belongs there once.`,
       ),
     );
   }
@@ -131,7 +131,7 @@ function startProblems(e: Engine): readonly Problem[] {
 }
 
 /**
- * Companions share a crank throw position, so the crank's layout fixes them: cylinder k and
+ * Companions come to TDC together, so the crank's layout fixes them: cylinder k and
  * n + 1 − k on the mirrored crank of an inline 4, 6 or 8, and the two opposite each other on a flat
  * engine whose opposed pistons move out and in together. An order that pairs others is most
  * often mistyped. Derived.

@@ -20,7 +20,7 @@ export interface EnginePreset {
 const SERVICE_MANUAL = 'Order: service manual, maker withheld. Numbering: from memory.';
 const TECHNICAL_MANUAL = 'TM 5-3895-383-24 p. 6-60; TM 5-3805-258-24-1 p. 4-28.';
 const COMPANION_LIST =
-  'Order: published in a list of companions, title withheld. Numbering: from memory.';
+  'Order: published in a list of companions, title not noted. Numbering: from memory.';
 const MEMORY = 'From memory.';
 
 /**
@@ -93,7 +93,7 @@ function layoutName(layout: EngineLayout, cylinders: number): string {
     case 'other':
       return `${cylinders} cylinders`;
     default:
-      return unknown(layout);
+      return unknownValue(layout);
   }
 }
 
@@ -107,10 +107,10 @@ function numberingName(numbering: Numbering): string {
     case 'typed':
       return '';
     default:
-      return unknown(numbering);
+      return unknownValue(numbering);
   }
 }
 
-function unknown(value: never): never {
+function unknownValue(value: never): never {
   throw new RangeError(`Unknown value: ${String(value)}.`);
 }

@@ -14,7 +14,7 @@ export interface Adjuster {
   readonly pitchMm: number;
   /** Rated lift ratio R: valve lift over lifter lift. */
   readonly rockerRatio: number;
-  /** Lean of the pushrod from the axis of the thread that turns, in side or plan view; 0 if unknown. */
+  /** Lean of the pushrod from the axis of the thread that turns; 0 if unknown. */
   readonly leanDeg: number;
   /** Pushrod-side travel per quarter turn by dial indicator; takes the place of the geometry. */
   readonly measuredTravelPerQuarterMm?: number;

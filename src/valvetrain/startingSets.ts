@@ -36,7 +36,7 @@ export const startingSets: readonly StartingSet[] = [
     window: windowFromThou('standard-travel hydraulic roller', 150, 15, [20, 60], [20, 60]),
     evidence: 'published',
     basis:
-      'A trade magazine (Engine Builder, June 2011) gives 0.51 to 1.52 mm (0.020 to 0.060 in) for most engines; it names no preferred band, so the whole is preferred. Plunger travel of 3.81 mm (0.150 in) and keep-outs of 0.38 mm (0.015 in) are examples: confirm them against the lifter maker’s figures.',
+      'A trade magazine (Engine Builder, June 2011) gives 0.51 to 1.52 mm (0.020 to 0.060 in) for most engines; no preferred band is known here, so the whole is preferred. Plunger travel of 3.81 mm (0.150 in) and keep-outs of 0.38 mm (0.015 in) are examples: confirm them against the lifter maker’s figures.',
     wantsDialIndicator: false,
   },
   {
@@ -54,7 +54,7 @@ export const startingSets: readonly StartingSet[] = [
     window: windowFromThou('hydraulic flat tappet', 150, 15, [20, 60], [20, 60]),
     evidence: 'published',
     basis:
-      'A trade magazine (Engine Builder, June 2011) gives 0.51 to 1.52 mm (0.020 to 0.060 in) for most engines; it names no preferred band, so the whole is preferred. Many manuals say instead three quarters of a turn, or one turn, past zero lash. Plunger travel of 3.81 mm (0.150 in) and keep-outs of 0.38 mm (0.015 in) are examples: confirm them against the lifter maker’s figures.',
+      'A trade magazine (Engine Builder, June 2011) gives 0.51 to 1.52 mm (0.020 to 0.060 in) for most engines; no preferred band is known here, so the whole is preferred. Some manuals say instead three quarters of a turn, or one turn, past zero lash. Plunger travel of 3.81 mm (0.150 in) and keep-outs of 0.38 mm (0.015 in) are examples: confirm them against the lifter maker’s figures.',
     wantsDialIndicator: false,
   },
 ];

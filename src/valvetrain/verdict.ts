@@ -107,8 +107,18 @@ function withoutSide(word: Verdict): Across {
   switch (word) {
     case 'fits, light side':
     case 'fits, heavy side':
+    case 'fits':
       return 'fits';
-    default:
+    case 'lash':
+    case 'light':
+    case 'heavy':
+    case 'near bottom':
       return word;
+    default:
+      return unknownVerdict(word);
   }
+}
+
+function unknownVerdict(word: never): never {
+  throw new RangeError(`Unknown verdict: ${String(word)}.`);
 }

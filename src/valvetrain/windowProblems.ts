@@ -1,5 +1,5 @@
 import { lengthFigure, mmFromThou, plainFigure } from './figures';
-import { odd, type Problem, refused } from './problems';
+import { hasRefusal, odd, type Problem, refused } from './problems';
 import { EDGE_TOLERANCE_MM, type Window } from './windows';
 
 /** Longer than any lifter plunger travels, mm (0.500 in): a figure in the wrong unit. */
@@ -9,13 +9,17 @@ const USUAL_TRAVEL_MM = { min: 1, max: 6.35 };
 
 /**
  * What is wrong with a window: figures missing, the window upside down, or outside the travel its
- * keep-outs leave. Empty when it can be used. Missing figures are reported alone, since the rest
- * can't be judged without them.
+ * keep-outs leave. Empty when it can be used. Missing figures, an impossible travel and an upside-down
+ * usable window each stop there, since what rests on them can't be judged.
  */
 export function windowProblems(w: Window): readonly Problem[] {
   const missing = missingFigures(w);
   if (missing.length > 0) return missing;
-  return [...travelProblems(w), ...usableProblems(w), ...preferredProblems(w)];
+  const travel = travelProblems(w);
+  if (hasRefusal(travel)) return travel;
+  const usable = usableProblems(w);
+  const isUpsideDown = usable.some((problem) => problem.code === 'upside down');
+  return [...travel, ...usable, ...(isUpsideDown ? [] : preferredProblems(w))];
 }
 
 type Length = Exclude<keyof Window, 'lifter'>;
@@ -91,7 +95,7 @@ function travelProblems(w: Window): readonly Problem[] {
       );
     }
   }
-  if (found.length === 0 && w.keepOutTopMm + w.keepOutBottomMm >= travelMm) {
+  if (!hasRefusal(found) && w.keepOutTopMm + w.keepOutBottomMm >= travelMm) {
     found.push(
       refused(
         'keepOutBottomMm',
@@ -120,7 +124,7 @@ function usableProblems(w: Window): readonly Problem[] {
       refused(
         'usableMinMm',
         'outside the travel',
-        `The usable minimum of ${lengthFigure(w.usableMinMm)} is inside the keep-out at the top: it must be ${lengthFigure(Math.max(0, w.keepOutTopMm))} or more.`,
+        `The usable minimum of ${lengthFigure(w.usableMinMm)} is too near the top: with its keep-out it must be ${lengthFigure(Math.max(0, w.keepOutTopMm))} or more.`,
       ),
     );
   }

@@ -13,7 +13,7 @@ function engineOf(order: string) {
   });
 }
 
-// Published lists of companions, titles withheld.
+// Published lists of companions, titles not noted.
 describe('companions', () => {
   test.each([
     ['1-8-4-3-6-5-7-2', '1-6 8-5 4-7 3-2'],
@@ -32,7 +32,7 @@ describe('companions', () => {
     }
   });
 
-  // Rule of nine for inline fours, published, title withheld: of the valves counted 1 to 8 from the
+  // Rule of nine for inline fours, published, title not noted: of the valves counted 1 to 8 from the
   // front, when n is full open set 9 − n. Derived: that valve is the companion's.
   test('in an inline four the rule of nine leads to the companion', () => {
     const e = engineOf('1-3-4-2');

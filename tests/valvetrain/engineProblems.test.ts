@@ -36,7 +36,7 @@ describe('an engine', () => {
       'Cylinder 2 is missing from the firing order: each of 1 to 4 belongs there once.',
     ]);
     expect(sentences([1, 3, 3, 2], inline)).toEqual([
-      'Cylinder 3 is more than once in the firing order: each cylinder belongs there once.',
+      'Cylinder 3 is in the firing order more than once: each cylinder belongs there once.',
       'Cylinder 4 is missing from the firing order: each of 1 to 4 belongs there once.',
     ]);
     expect(sentences([1, 3, 9, 2], inline)[0]).toBe(

@@ -58,6 +58,15 @@ describe('a window', () => {
     expect(found(changes)).toContain(expected);
   });
 
+  test('an impossible travel or an upside-down window is reported alone', () => {
+    expect(found({ travel: 0 })).toEqual(['refused plungerTravelMm: not above 0']);
+    expect(found({ min: 110, max: 75 })).toEqual(['refused usableMinMm: upside down']);
+    expect(found({ travel: 10 })).toEqual([
+      'odd plungerTravelMm: unusual',
+      'refused keepOutBottomMm: keep-outs fill the travel',
+    ]);
+  });
+
   test('says what would be right, in both units', () => {
     expect(windowProblems(windowInThou({ travel: 125 }))[0]?.sentence).toBe(
       'The usable maximum of 2.79 mm (0.110 in) is too near the bottom: a plunger travel of 3.17 mm (0.125 in) less a keep-out of 0.51 mm (0.020 in) allows at most 2.67 mm (0.105 in).',
