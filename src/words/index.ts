@@ -1,5 +1,30 @@
 /**
- * Words: language as data. What is heard and what is said in English, and numbers both ways.
+ * Words: language as data. What is heard, said and shown in English, and numbers both ways.
  * Pure; it imports only valvetrain and counting. No sound, no screens, no decisions live here.
  */
+import type { Announcement } from '#counting';
+import type { SayingContext } from './context';
+import { en } from './en';
+
+export type { SayingContext, TalkLevel, Units } from './context';
 export * from './en/numbers';
+export type { Language } from './language';
+
+const language = en;
+
+/** Tag of the language spoken and shown, for the voice and the page. */
+export const languageTag: string = language.tag;
+
+/** Strings of the screens. */
+export const shown = language.shown;
+
+/** The spoken line of an announcement; '' where a tick says it all. */
+export function say(announcement: Announcement, context: SayingContext): string {
+  return language.said(announcement.fact, context);
+}
+
+/** The caption of an announcement: the spoken line, or a few words for the tick. Never empty. */
+export function caption(announcement: Announcement, context: SayingContext): string {
+  const { fact, cue } = announcement;
+  return language.said(fact, context) || language.quiet(fact, cue, context);
+}

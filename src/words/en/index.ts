@@ -1,0 +1,7 @@
+import type { Language } from '../language';
+import { said } from './said';
+import { quiet } from './said/quiet';
+import { shown } from './shown';
+
+/** English, the trade's own. */
+export const en = { tag: 'en-GB', said, quiet, shown } satisfies Language<typeof shown>;

@@ -1,0 +1,2 @@
+/** Strings of the screens, by the thing they name. */
+export const shown = {};
