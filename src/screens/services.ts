@@ -1,0 +1,94 @@
+import { createContext, useContext } from 'react';
+import { useStore } from 'zustand';
+import type { StoreApi } from 'zustand/vanilla';
+import type { Bench, BenchState } from '#bench';
+import type { CommandBody } from '#counting';
+import type { SettingsStore } from '#settings';
+import type { Shelf } from '#shelf';
+import type { Build } from './build';
+import type { Route } from './route';
+
+/** A line said, or shown where nothing is spoken. */
+export interface Caption {
+  readonly token: number;
+  readonly text: string;
+  readonly at: number;
+  /** Spoken aloud, or only shown. */
+  readonly spoken: boolean;
+}
+
+export interface MouthState {
+  /** Newest last. */
+  readonly captions: readonly Caption[];
+  /** Why nothing is spoken; null while a voice speaks. */
+  readonly silent: 'switched off' | 'no voice' | 'not woken' | null;
+  /** Names of the voices on this device. */
+  readonly voices: readonly string[];
+}
+
+/** One place on the strip of keys as they now are. */
+export interface StripItem {
+  readonly meaning: string;
+  readonly label: string;
+}
+
+export interface KeysState {
+  readonly strip: readonly StripItem[];
+  /** What letting go of the held pedal would do now; null while nothing is held. */
+  readonly holding: 'next stage' | 'take back' | 'nothing' | null;
+  /** Key learning under way: the sentence that says what to press; null while there is none. */
+  readonly learning: {
+    readonly sentence: string;
+    readonly done: boolean;
+    readonly problems: readonly string[];
+  } | null;
+}
+
+/** A browser service the app looks for, and whether it is here. */
+export interface Feature {
+  readonly name: string;
+  readonly here: boolean;
+  readonly without: string;
+}
+
+/** Everything the screens are given. main.tsx builds it; a screen reaches nothing else. */
+export interface Services {
+  readonly bench: Bench;
+  readonly shelf: Shelf;
+  readonly settings: SettingsStore;
+  readonly mouth: StoreApi<MouthState>;
+  readonly keys: StoreApi<KeysState>;
+  readonly route: StoreApi<{ readonly route: Route }>;
+  readonly build: Build;
+  readonly features: readonly Feature[];
+  go(route: Route): void;
+  /** A touch on the bench. */
+  touch(command: CommandBody): void;
+  learnPedal(): void;
+  stopLearning(): void;
+  forgetKeys(): void;
+  /** Says one line in the chosen voice, to try it. */
+  tryVoice(): void;
+  /** Hands a file to the builder. */
+  save(fileName: string, text: string): void;
+}
+
+const ServicesContext = createContext<Services | null>(null);
+
+export const ServicesProvider = ServicesContext.Provider;
+
+/** The services of the app this screen stands in. */
+export function useServices(): Services {
+  const services = useContext(ServicesContext);
+  if (services === null) throw new Error('A screen was drawn outside the app.');
+  return services;
+}
+
+/** A part of the bench's state, drawn again only when it changes. */
+export function useBench<T>(select: (state: BenchState) => T): T {
+  return useStore(useServices().bench.store, select);
+}
+
+export function useSettings() {
+  return useStore(useServices().settings.store, (state) => state.settings);
+}
