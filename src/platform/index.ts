@@ -2,4 +2,7 @@
  * The browser's own services: what the app needs from the device it runs on, and which build it is.
  * Nothing of the trade lives here, and nothing here imports another room.
  */
+
+export { type BrowserFeature, browserFeatures } from './features';
 export { appCommit, appVersion } from './version';
+export { keepScreenOn, screenLocks, type WakeLockPage } from './wakeLock';

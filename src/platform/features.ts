@@ -1,0 +1,83 @@
+/** A service of the browser the app looks for. */
+export interface BrowserFeature {
+  readonly id: string;
+  /** As the screen names it. */
+  readonly name: string;
+  /** The expression that tells, as the docs print it. */
+  readonly how: string;
+  readonly detect: (page: Window) => boolean;
+  /** What is lost without it. */
+  readonly lost: string;
+  /** What the app says or shows then. */
+  readonly said: string;
+}
+
+const has = (thing: object, name: string): boolean => name in thing;
+
+/** Every service the app looks for, in the order of how much is lost without it. */
+export const browserFeatures: readonly BrowserFeature[] = [
+  {
+    id: 'storage',
+    name: 'Storage on this device',
+    how: "'indexedDB' in window",
+    detect: (page) => has(page, 'indexedDB'),
+    lost: 'Nothing can be kept: every count is gone when the page closes.',
+    said: '‘Not kept’, as a standing alarm.',
+  },
+  {
+    id: 'locks',
+    name: 'One window writes',
+    how: "'locks' in navigator",
+    detect: (page) => has(page.navigator, 'locks'),
+    lost: 'Two windows with the same job open are not told apart until one of them writes over the other’s place; that write is refused and the log read again.',
+    said: 'Shown here. Open a job in one window only.',
+  },
+  {
+    id: 'audio',
+    name: 'Ticks',
+    how: "'AudioContext' in window",
+    detect: (page) => has(page, 'AudioContext'),
+    lost: 'No tick when a count is taken; captions and the dial still show it.',
+    said: 'Shown here.',
+  },
+  {
+    id: 'voice',
+    name: 'A voice',
+    how: "'speechSynthesis' in window, and at least one voice installed",
+    detect: (page) => has(page, 'speechSynthesis'),
+    lost: 'Nothing is spoken; ticks and captions carry on.',
+    said: '‘No voice on this device: ticks and captions carry on’, on the bench.',
+  },
+  {
+    id: 'wake lock',
+    name: 'Keeping the screen on',
+    how: "'wakeLock' in navigator",
+    detect: (page) => has(page.navigator, 'wakeLock'),
+    lost: 'The screen may go dark while you work; counting by key goes on when it is woken.',
+    said: 'Shown here. Set the device not to sleep.',
+  },
+  {
+    id: 'secure',
+    name: 'A secure address',
+    how: 'window.isSecureContext',
+    detect: (page) => page.isSecureContext,
+    lost: 'Over plain http from another machine the browser gives no microphone, no wake lock, no locks and no offline use.',
+    said: 'Shown here, and by `npm start -- --lan` when it starts.',
+  },
+  {
+    id: 'windows',
+    name: 'Windows told of each other',
+    how: "'BroadcastChannel' in window",
+    detect: (page) => has(page, 'BroadcastChannel'),
+    lost: 'A second window that looks on does not follow the count until it is reloaded.',
+    said: 'Shown here.',
+  },
+  {
+    id: 'lasting storage',
+    name: 'Storage that is not cleared',
+    how: "'persist' in navigator.storage",
+    detect: (page) => has(page.navigator, 'storage') && has(page.navigator.storage, 'persist'),
+    lost: 'A browser short of space, or unused for long, may clear old jobs. Export those worth keeping.',
+    said: 'Shown here.',
+  },
+];
