@@ -1,0 +1,79 @@
+import type { Figures } from '#counting';
+import { QUARTER, type Turn48, type Verdict, type Window } from '#valvetrain';
+import type { SayingContext } from '../../context';
+import { decimalsNeeded, sayLengthIn, sayMm, sayQuarters, sayThou, sayTurns } from '../numbers';
+import { isFull } from './pieces';
+
+/** Longest length the numbers can say, mm, a little under a hundred inches. */
+const SAYABLE_MM = 2500;
+
+/** A count as it is called: 'four and a half', or 'one and a quarter turns' where turns are called. */
+export function countWords(count48: Turn48, context: SayingContext): string {
+  return context.calling === 'turns' ? sayTurns(count48) : sayQuarters(count48);
+}
+
+/** A count with its unit: 'four quarters', 'one quarter', 'half a quarter', 'zero'. */
+export function countWithUnit(count48: Turn48, context: SayingContext): string {
+  const words = countWords(count48, context);
+  if (context.calling === 'turns' || (count48 < QUARTER && count48 !== 0)) return words;
+  if (count48 === 0) return words;
+  return `${words} ${count48 === QUARTER ? 'quarter' : 'quarters'}`;
+}
+
+/**
+ * A preload without its unit: 'seventy-eight', 'one point nine eight'. A decimal more where rounding
+ * would carry it across an edge of the window. '' while it is not known.
+ */
+export function figureWords(figures: Figures, context: SayingContext): string {
+  const { preloadMm, window } = figures;
+  return preloadMm === null ? '' : lengthWords(preloadMm, window, context);
+}
+
+/** A preload with its unit where whole sentences are said: 'seventy-eight thousandths'. */
+export function figureWithUnit(figures: Figures, context: SayingContext): string {
+  const words = figureWords(figures, context);
+  if (words === '' || !isFull(context)) return words;
+  return `${words} ${context.units === 'mm' ? 'millimetres' : 'thousandths'}`;
+}
+
+/** The usable limits: 'seventy-five to one ten'. */
+export function bandWords(window: Window, context: SayingContext): string {
+  const from = lengthWords(window.usableMinMm, null, context);
+  const to = lengthWords(window.usableMaxMm, null, context);
+  return from === '' || to === '' ? '' : `${from} to ${to}`;
+}
+
+/** A pushrod's length: 'eight, one fifty', or millimetres. */
+export function pushrodWords(lengthMm: number, context: SayingContext): string {
+  if (!(lengthMm >= 0 && lengthMm <= SAYABLE_MM)) return 'an unknown length';
+  return context.units === 'mm' ? sayMm(lengthMm) : sayLengthIn(lengthMm, context.lengths);
+}
+
+/** A verdict as it is said; the same words at every talk level. */
+export function verdictWords(verdict: Verdict | null): string {
+  return verdict ?? '';
+}
+
+/** A verdict without its side, where the whole would take too long between counts. */
+export function shortVerdict(verdict: Verdict | null): string {
+  return verdict?.startsWith('fits') ? 'fits' : (verdict ?? '');
+}
+
+function lengthWords(mm: number, window: Window | null, context: SayingContext): string {
+  if (!Number.isFinite(mm) || Math.abs(mm) > SAYABLE_MM) return '';
+  const unit = context.units === 'mm' ? 'mm' : 'thou';
+  const more = decimalsNeeded(mm, window === null ? [] : edgesOf(window), unit);
+  return unit === 'mm' ? sayMm(mm, more) : sayThou(mm, context.numbers, more);
+}
+
+function edgesOf(window: Window): readonly number[] {
+  return [
+    0,
+    window.usableMinMm,
+    window.preferredMinMm,
+    window.preferredMaxMm,
+    window.usableMaxMm,
+    window.plungerTravelMm - window.keepOutBottomMm,
+    window.plungerTravelMm,
+  ];
+}

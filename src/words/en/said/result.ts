@@ -1,0 +1,73 @@
+import { type Fact, readingSaid48, type ValveLine } from '#counting';
+import type { SayingContext } from '../../context';
+import { cardinal, sayWhole } from '../numbers';
+import {
+  bandWords,
+  countWithUnit,
+  countWords,
+  figureWithUnit,
+  figureWords,
+  verdictWords,
+} from './figures';
+import { capital, commas, isFull, lines, sentence, valveOf } from './pieces';
+
+type ResultFact<K extends Fact['kind']> = Extract<Fact, { kind: K }>;
+
+/** A valve's result: 'Four and a half, eighty-eight, fits.' */
+export function read(fact: ResultFact<'read'>, context: SayingContext): string {
+  const { figures } = fact;
+  const line = commas(
+    landed(fact, context),
+    figureWithUnit(fact.count48 === null || fact.count48 === 0 ? noFigure(fact) : figures, context),
+    figures.pastTravel ? "past the plunger's travel" : verdictWords(figures.verdict),
+    context.unkept ? 'not kept' : '',
+  );
+  if (!isFull(context)) return sentence(line);
+  const again = fact.repeat > 1 ? `, reading ${cardinal(fact.repeat)}` : '';
+  const band = figures.window === null ? '' : bandWords(figures.window, context);
+  return lines(
+    sentence(`${valveOf(fact.valve)}${again}: ${line}`),
+    band === '' ? '' : `Usable ${band}.`,
+  );
+}
+
+/** Nothing counted is no preload: a figure of zero would only say it twice. */
+function noFigure({ figures }: ResultFact<'read'>): ResultFact<'read'>['figures'] {
+  return { ...figures, preloadMm: null };
+}
+
+/** The count with its landing; 'about' where 'how far?' was not answered. */
+function landed({ count48, landing }: ResultFact<'read'>, context: SayingContext): string {
+  if (count48 === null) return 'loose';
+  const count = isFull(context) ? countWithUnit(count48, context) : countWords(count48, context);
+  return landing === null ? `about ${count}` : count;
+}
+
+/** 'Seven to go.'; whole sentences sum the cylinder up first. */
+export function cylinderDone(fact: ResultFact<'cylinder done'>, context: SayingContext): string {
+  const { cylinder, left } = fact;
+  return lines(
+    isFull(context) ? cylinderLine(cylinder, context) : '',
+    left === 0 ? '' : sentence(`${sayWhole(left, context.numbers)} to go`),
+  );
+}
+
+/** 'Cylinder one: exhaust seventy-eight, intake eighty-eight.' */
+export function cylinderLine(
+  { cylinder, lines: valves }: ResultFact<'cylinder done'>['cylinder'],
+  context: SayingContext,
+): string {
+  const each = valves.map((line) => `${line.valve.valve} ${valveResult(line, context)}`);
+  return sentence(`${capital(`cylinder ${cardinal(cylinder)}`)}: ${each.join(', ')}`);
+}
+
+/** A valve's figure, or its count while no figure is known; a verdict only where it is out. */
+function valveResult({ reading, figures }: ValveLine, context: SayingContext): string {
+  if (reading === null || figures === null) return 'not read';
+  const out = figures.verdict !== null && !figures.verdict.startsWith('fits');
+  const verdict = out ? ` ${verdictWords(figures.verdict)}` : '';
+  if (reading.kind === 'seated loose') return `loose${verdict}`;
+  const figure = figureWords(figures, context);
+  if (figure !== '' || reading.kind === 'dial') return `${figure || 'by dial'}${verdict}`;
+  return countWithUnit(readingSaid48(reading), context);
+}

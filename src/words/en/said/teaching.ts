@@ -1,0 +1,35 @@
+import type { Fact } from '#counting';
+
+/** One sentence more at the teaching level. None between counts: there is no time. */
+export function teaching(fact: Fact): string {
+  switch (fact.kind) {
+    case 'hands clear?':
+      return 'Answer only with every hand off the engine.';
+    case 'turn crank':
+      return 'A few degrees either way do no harm; overshot, go round again, never back.';
+    case 'pushrods loose?':
+      return 'Roll each in your fingers: when it is free, its lifter has bled down.';
+    case 'valve':
+      return fact.direction === 'on'
+        ? 'Zero lash is where the up and down play has just gone.'
+        : 'The first of it is only bolt stretch.';
+    case 'start':
+      return 'Call or press each quarter as the mark passes it.';
+    case 'asked back':
+      return fact.question.about === 'count' ? 'A number is the count itself, not one more.' : '';
+    case 'how far?':
+      return 'Nothing, a bit past, half or just shy; each tap is a quarter of a quarter.';
+    case 'read':
+      return 'Tightening on to torque adds no preload, so it is never counted.';
+    case 'restarted':
+      return 'What was counted before stays in the log.';
+    case 'taken back':
+      return 'Take back again to go further.';
+    case 'all read':
+      return fact.oneLength === null
+        ? ''
+        : 'A length to order is no leave to start: recheck clearances first.';
+    default:
+      return '';
+  }
+}
