@@ -2,13 +2,14 @@
  * Words: language as data. What is heard, said and shown in English, and numbers both ways.
  * Pure; it imports only valvetrain and counting. No sound, no screens, no decisions live here.
  */
-import type { Announcement } from '#counting';
+import type { Announcement, Refusal } from '#counting';
 import type { SayingContext } from './context';
 import { en } from './en';
 
 export type { SayingContext, TalkLevel, Units } from './context';
 export * from './en/numbers';
 export type { Language } from './language';
+export { type SpokenLine, spokenLog } from './spokenLog';
 
 const language = en;
 
@@ -27,4 +28,9 @@ export function say(announcement: Announcement, context: SayingContext): string 
 export function caption(announcement: Announcement, context: SayingContext): string {
   const { fact, cue } = announcement;
   return language.said(fact, context) || language.quiet(fact, cue, context);
+}
+
+/** Why a command was not taken, and what to do next. Counts are in quarters. */
+export function refusalSentence(refusal: Refusal): string {
+  return language.refused(refusal);
 }

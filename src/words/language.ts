@@ -1,4 +1,4 @@
-import type { Cue, Fact } from '#counting';
+import type { Cue, Fact, Refusal } from '#counting';
 import type { SayingContext } from './context';
 
 /** One language: everything said and shown, as functions of data. English is the only one so far. */
@@ -9,6 +9,8 @@ export interface Language<Shown> {
   said(fact: Fact, context: SayingContext): string;
   /** What stands on the screen for a tick without words. Never empty. */
   quiet(fact: Fact, cue: Cue | null, context: SayingContext): string;
+  /** Why a command was not taken, and what to do next: for a screen without a bench. */
+  refused(refusal: Refusal): string;
   /** Strings of the screens. */
   readonly shown: Shown;
 }

@@ -1,7 +1,14 @@
 import type { Language } from '../language';
 import { said } from './said';
 import { quiet } from './said/quiet';
+import { refused } from './said/refused';
 import { shown } from './shown';
 
 /** English, the trade's own. */
-export const en = { tag: 'en-GB', said, quiet, shown } satisfies Language<typeof shown>;
+export const en = {
+  tag: 'en-GB',
+  said,
+  quiet,
+  refused: (refusal) => refused(refusal, {}),
+  shown,
+} satisfies Language<typeof shown>;

@@ -7,13 +7,16 @@ import { isFull } from './pieces';
 /** Longest length the numbers can say, mm, a little under a hundred inches. */
 const SAYABLE_MM = 2500;
 
+/** All a count's words depend on. */
+export type CountContext = Pick<SayingContext, 'calling'>;
+
 /** A count as it is called: 'four and a half', or 'one and a quarter turns' where turns are called. */
-export function countWords(count48: Turn48, context: SayingContext): string {
+export function countWords(count48: Turn48, context: CountContext): string {
   return context.calling === 'turns' ? sayTurns(count48) : sayQuarters(count48);
 }
 
 /** A count with its unit: 'four quarters', 'one quarter', 'half a quarter', 'zero'. */
-export function countWithUnit(count48: Turn48, context: SayingContext): string {
+export function countWithUnit(count48: Turn48, context: CountContext): string {
   const words = countWords(count48, context);
   if (context.calling === 'turns' || (count48 < QUARTER && count48 !== 0)) return words;
   if (count48 === 0) return words;

@@ -1,12 +1,11 @@
 import type { CommandType, Refusal, Stage } from '#counting';
-import type { SayingContext } from '../../context';
-import { countWords } from './figures';
+import { type CountContext, countWords } from './figures';
 import { capital } from './pieces';
 
 type NotNow = Extract<Refusal, { code: 'not now' }>;
 
 /** A known command at the wrong time: what is in the way, and what to do next. */
-export function notNow(refusal: NotNow, context: SayingContext): string {
+export function notNow(refusal: NotNow, context: CountContext): string {
   const own = byCommand(refusal);
   return own ?? byStage(refusal, context);
 }
@@ -64,7 +63,7 @@ function arrived(stage: Stage): string {
 
 const counts: readonly CommandType[] = ['call', 'step', 'positionInTurn', 'clock', 'land'];
 
-function byStage({ command, stage, count48, direction }: NotNow, context: SayingContext): string {
+function byStage({ command, stage, count48, direction }: NotNow, context: CountContext): string {
   switch (stage) {
     case 'not opened':
       return 'No job open. Open one first.';

@@ -1,13 +1,12 @@
 import type { Refusal } from '#counting';
 import type { Problem } from '#valvetrain';
-import type { SayingContext } from '../../context';
 import { cardinal } from '../numbers';
-import { countWords } from './figures';
+import { type CountContext, countWords } from './figures';
 import { notNow } from './notNow';
 import { capital, lines, sentence, valveName } from './pieces';
 
 /** Why a command was not taken, and what to do next. The same at every talk level. */
-export function refused(refusal: Refusal, context: SayingContext): string {
+export function refused(refusal: Refusal, context: CountContext): string {
   const count = (of: Parameters<typeof countWords>[0]) => countWords(of, context);
   switch (refusal.code) {
     case 'not now':

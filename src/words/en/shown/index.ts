@@ -1,2 +1,21 @@
+import { cautions } from './cautions';
+import { commands, questions } from './commands';
+import { keys, letGo } from './keys';
+import { reminder } from './reminders';
+import { holdWillDo, stageName, stages } from './stages';
+import { unjudged, verdicts } from './verdicts';
+
 /** Strings of the screens, by the thing they name. */
-export const shown = {};
+export const shown = {
+  cautions,
+  commands,
+  questions,
+  keys,
+  letGo,
+  reminder,
+  stages,
+  stageName,
+  holdWillDo,
+  verdicts,
+  unjudged,
+};
