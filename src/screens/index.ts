@@ -5,3 +5,11 @@
 export type { Build } from './build';
 export { ErrorBoundary } from './ErrorBoundary';
 export { FirstPage } from './FirstPage';
+export { hashOf, type Route, routeOf } from './route';
+export {
+  type Caption,
+  type KeysState,
+  type MouthState,
+  type Services,
+  ServicesProvider,
+} from './services';

@@ -18,6 +18,19 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   settings: pure,
   platform: [],
   screens: ['bench', 'shelf', 'settings', ...pure],
+  // The composition root's own seams: what main.tsx would otherwise hold.
+  joining: [
+    ...pure,
+    'hearing',
+    'pressing',
+    'speaking',
+    'keeping',
+    'bench',
+    'shelf',
+    'settings',
+    'platform',
+    'screens',
+  ],
 };
 const rooms = Object.keys(mayImport);
 

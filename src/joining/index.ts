@@ -1,0 +1,10 @@
+/**
+ * Joining: the pieces of the composition root, one a seam: the mouth, the keys, the place in the
+ * app, files handed out. Only main.tsx comes in by this door, and only here do device rooms and
+ * stores meet.
+ */
+
+export { joinKeys, type Keys } from './keys';
+export { joinMouth, type Mouth } from './mouth';
+export { joinPlace, type Place } from './place';
+export { saveFile } from './saveFile';
