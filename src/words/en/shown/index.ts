@@ -1,6 +1,7 @@
 import { cautions } from './cautions';
 import { commands, questions } from './commands';
 import { keys, letGo } from './keys';
+import { learning } from './learning';
 import { reminder } from './reminders';
 import { holdWillDo, stageName, stages } from './stages';
 import { unjudged, verdicts } from './verdicts';
@@ -11,6 +12,7 @@ export const shown = {
   commands,
   questions,
   keys,
+  learning,
   letGo,
   reminder,
   stages,
