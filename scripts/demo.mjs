@@ -13,7 +13,9 @@ const { writeJobFile } = await loadTs('src/keeping/index.ts');
 
 const THOU = 0.0254;
 const app = { version: 'demo', commit: 'demo' };
-const preset = engines.find(({ id, name }) => /V8/.test(name) && /1-8-4-3-6-5-7-2/.test(name + id));
+const preset = engines.find(
+  (/** @type {{ name: string }} */ { name }) => /V8/.test(name) && /1-8-4-3-6-5-7-2/.test(name),
+);
 const engine = engineFromPreset(preset, { runningDirection: 'clockwise', seenFrom: 'front' });
 
 const setUp = {
@@ -47,7 +49,10 @@ const setUp = {
   testPushrod: { mm: 9270 * THOU, convention: 'tip to tip' },
 };
 
-/** Whole quarters called, and the answer to 'how far?', valve by valve in the order of the walk. */
+/**
+ * Whole quarters called, and the answer to 'how far?', valve by valve in the order of the walk.
+ * @type {[number, string][]}
+ */
 const counted = [
   [4, 'half'],
   [4, 'a bit past'],
@@ -61,8 +66,13 @@ const counted = [
 
 let at = Date.UTC(2026, 9, 14, 9, 12, 0);
 let job = initial;
+/** @type {unknown[]} */
 const events = [];
 
+/**
+ * @param {{ type: string } & Record<string, unknown>} body
+ * @param {number} [afterMs]
+ */
 function run(body, afterMs = 1400) {
   at += afterMs;
   const decision = decide(job, { ...body, at, by: 'key' });
