@@ -16,7 +16,7 @@ import { setUpShape } from './setUp';
 const envelope = {
   jobId: text(100).check(z.minLength(1)),
   seq,
-  v: z.literal(EVENT_VERSION),
+  v: z.custom<number>((value) => value === EVENT_VERSION),
   at: wallClock,
   by: z.enum(['voice', 'key', 'pedal', 'touch', 'app']),
   utterance: z.exactOptional(text(200)),
@@ -78,7 +78,11 @@ export const eventShape = z.discriminatedUnion('type', [
   event('restarted', { atZero: z.boolean() }),
   event('repeatStarted', { valve: z.nullable(valveId) }),
   event('readingMoved', { reading: z.union([seq, z.literal('open')]), to: valveId }),
-  event('valveLeft', { skipped: z.boolean(), next: z.nullable(valveId) }),
+  event('valveLeft', {
+    valve: z.nullable(valveId),
+    skipped: z.boolean(),
+    next: z.nullable(valveId),
+  }),
   event('torqued', { reading: seq }),
   event('bledDown', {}),
   event('held', {}),
