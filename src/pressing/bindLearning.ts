@@ -1,6 +1,6 @@
 import type { Cancel, Clock } from '#clock';
 import type { Keymap, Meaning } from './keymap';
-import { learn } from './learn';
+import { learn } from './learnReducer';
 import type { LearnState } from './learnState';
 import { startLearning } from './learnState';
 import type { PressInput } from './pressInput';

@@ -8,7 +8,11 @@ export interface KeptKeys {
   readonly listen?: string;
 }
 
-const MEANINGS: readonly string[] = [...new Set<string>(Object.values(defaultKeymap.keys)), 'next stage', 'zero'];
+const MEANINGS: readonly string[] = [
+  ...new Set<string>(Object.values(defaultKeymap.keys)),
+  'next stage',
+  'zero',
+];
 
 function isMeaning(meaning: string): meaning is KeyMeaning {
   return MEANINGS.includes(meaning);

@@ -58,13 +58,15 @@ function put<T extends Element>(html: string): T {
   return element as unknown as T;
 }
 
-/** Focuses as Tab does, or as a click does. */
+/** Focuses as Tab does, or as a click does; either is `:focus-visible` once a key goes down. */
 function focus(element: HTMLElement, by: 'keyboard' | 'click'): void {
   const matches = element.matches.bind(element);
   Object.defineProperty(element, 'matches', {
-    value: (selector: string) =>
-      selector === ':focus-visible' ? by === 'keyboard' : matches(selector),
+    configurable: true,
+    value: (selector: string) => selector === ':focus-visible' || matches(selector),
   });
+  if (by === 'click') element.dispatchEvent(new Event('pointerdown', { bubbles: true }));
+  else send('keydown', 'Tab');
   element.focus();
   expect(document.activeElement).toBe(element);
 }
@@ -225,6 +227,32 @@ describe('the focus', () => {
     focus(put('<button>Torqued</button>'), 'click');
     expect(press('Space')).toBe(true);
     expect(presses).toEqual(['step']);
+  });
+
+  test('clicked, left by Tab and reached by Tab again, it keeps Space', () => {
+    const button = put<HTMLButtonElement>('<button>Torqued</button>');
+    focus(button, 'click');
+    focus(put('<button>Next</button>'), 'keyboard');
+    focus(button, 'keyboard');
+    expect(press('Space')).toBe(false);
+    expect(presses).toEqual([]);
+  });
+
+  test('reached by Tab and then clicked, it keeps nothing', () => {
+    const button = put<HTMLButtonElement>('<button>Torqued</button>');
+    focus(button, 'keyboard');
+    focus(button, 'click');
+    expect(press('Space')).toBe(true);
+    expect(presses).toEqual(['step']);
+  });
+
+  test('a clicked button still keeps nothing when the window gets the keyboard back', () => {
+    const button = put<HTMLButtonElement>('<button>Torqued</button>');
+    focus(button, 'click');
+    press('PageDown');
+    button.dispatchEvent(new FocusEvent('focusin', { bubbles: true }));
+    press('Space');
+    expect(presses).toEqual(['step', 'step']);
   });
 
   test('a slider reached by Tab keeps its arrow and page keys too', () => {

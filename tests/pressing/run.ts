@@ -77,7 +77,11 @@ export function run(events: readonly KeyEvent[], world: World = {}): Ran {
   }
 
   function wakeUntil(at: number): void {
-    while (timers && wakeAt !== undefined && wakeAt < at) feed({ type: 'time', at: wakeAt });
+    while (timers && wakeAt !== undefined && wakeAt < at) {
+      const asked = wakeAt;
+      feed({ type: 'time', at: asked });
+      if (wakeAt === asked) throw new Error(`woken at ${asked}, it asks for the same again`);
+    }
   }
 
   for (const event of events) {
