@@ -2,7 +2,7 @@ import type { FactKind } from '#counting';
 
 /** How a line behaves among others. The whole order of the mouth is in this one table. */
 export interface LineRule {
-  /** Higher is heard first of those that can't both be said; 3 and 4 are never replaced. */
+  /** Higher stays when not both can be said. 3 is never replaced, 4 only by the same kind. */
   readonly rank: 0 | 1 | 2 | 3 | 4;
   /** Older waiting lines up to this rank are dropped when the line is offered; null drops none. */
   readonly replacesUpTo: 0 | 1 | 2 | null;
@@ -19,7 +19,7 @@ const COUNT: LineRule = { rank: 0, replacesUpTo: 0, firm: false, cuttable: true,
 /** Answers something that changed nothing, so a count still waiting stays true. */
 const ASIDE: LineRule = { rank: 1, replacesUpTo: null, firm: false, cuttable: true, mostMs: null };
 const TALK: LineRule = { rank: 1, replacesUpTo: 1, firm: false, cuttable: true, mostMs: null };
-/** A question, and what makes an earlier question pointless. Never lost to a count. */
+/** A question, and what makes an earlier question pointless. Never lost to a count or to talk. */
 const QUESTION: LineRule = { rank: 2, replacesUpTo: 2, firm: false, cuttable: true, mostMs: null };
 /** A reading: always said, and let finish unless the builder presses on. */
 const RESULT: LineRule = { rank: 3, replacesUpTo: 2, firm: true, cuttable: true, mostMs: null };
@@ -62,6 +62,7 @@ const RULES: Readonly<Record<FactKind, LineRule>> = {
   'taken back': QUESTION,
   held: QUESTION,
   'back at': QUESTION,
+  'read only': QUESTION,
 
   read: RESULT,
   'cylinder done': RESULT,
@@ -69,7 +70,6 @@ const RULES: Readonly<Record<FactKind, LineRule>> = {
 
   'not kept': ALARM,
   'kept again': ALARM,
-  'read only': ALARM,
 };
 
 /** The rule of a fact's line. */
@@ -80,7 +80,7 @@ export function ruleOf(kind: FactKind): LineRule {
 /** Whether offering the newer line drops the older one, which still waits. */
 export function replaces(newer: FactKind, older: FactKind): boolean {
   const { rank } = ruleOf(older);
-  if (rank > 2) return false;
+  if (rank === 3) return false;
   return newer === older || rank <= (ruleOf(newer).replacesUpTo ?? -1);
 }
 

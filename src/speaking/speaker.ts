@@ -72,7 +72,9 @@ export function createSpeaker(parts: SpeakerParts): Speaker {
   let lastToken = 0;
   let cancelWake: Cancel | null = null;
   let toldNone = false;
-  let state: SpeakerState = { voice: synth.status(), saying: null, waiting: 0 };
+  /** The caption of the line being said. */
+  let shown: Caption | null = null;
+  let state: SpeakerState = stateNow();
 
   function context(): SayingContext {
     return { ...parts.context(), unkept: mouth.alarm };
@@ -132,7 +134,7 @@ export function createSpeaker(parts: SpeakerParts): Speaker {
         : words.lapsed(announcement, context());
     const caption = { token: line.token, text, kind: line.kind, at: clock.now(), spoken, outcome };
     captions.write(caption);
-    if (mouth.saying?.line.token === line.token) state = { ...state, saying: caption };
+    if (mouth.saying?.line.token === line.token) shown = caption;
     parts.onCaption?.(caption);
   }
 
@@ -178,10 +180,19 @@ export function createSpeaker(parts: SpeakerParts): Speaker {
     for (const token of announced.keys()) if (!live.has(token)) announced.delete(token);
   }
 
+  function stateNow(): SpeakerState {
+    return {
+      voice: synth.status(),
+      saying: mouth.saying === null ? null : shown,
+      waiting: mouth.waiting.length,
+    };
+  }
+
   function publish(): void {
-    const saying = mouth.saying === null ? null : state.saying;
-    state = { voice: synth.status(), saying, waiting: mouth.waiting.length };
-    watchers.notify();
+    const { voice, saying, waiting } = state;
+    state = stateNow();
+    const same = voice === state.voice && saying === state.saying && waiting === state.waiting;
+    if (!same) watchers.notify();
   }
 
   function announce(announcements: readonly Announcement[]): void {
@@ -190,15 +201,18 @@ export function createSpeaker(parts: SpeakerParts): Speaker {
     if (lines.length > 0) feed({ type: 'offer', lines, at: clock.now() });
   }
 
+  /** Told even with the same status: the voices to choose from may be others. */
   function voiceChanged(): void {
-    publish();
+    state = stateNow();
+    watchers.notify();
     if (synth.status() !== 'none' || toldNone) return;
     toldNone = true;
     const fact = { kind: 'no voice' } as const;
     announce([{ fact, cue: null, timing: 'at once', keptThrough: 0, perishable: false }]);
   }
   synth.subscribe(voiceChanged);
-  voiceChanged();
+  // Not here and now: who follows the captions is only being built.
+  clock.after(0, voiceChanged);
 
   return {
     announce,
