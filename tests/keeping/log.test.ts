@@ -159,7 +159,8 @@ describe('given a log through event 6', () => {
     for (const db of open) {
       (forceCloseDatabase as (db: unknown) => void)(db);
     }
-    expect(await failureOf(dropped.append(batch(8, 9)))).toBe('kept');
+    const both = [dropped.append(batch(8, 8)), dropped.append(batch(9, 9))];
+    expect(await Promise.all(both.map(failureOf))).toEqual(['kept', 'kept']);
     expect((await keeping.read('job-walk')).events).toEqual(batch(1, 9));
     expect(open.length).toBeGreaterThan(1);
   });
@@ -178,7 +179,11 @@ describe('given a log through event 6', () => {
     const upgrade = on.indexedDB.open(on.name, 20);
     const newer = await done(upgrade);
     expect(newer.version).toBe(20);
-    expect(await failureOf(keeping.append(batch(7, 7)))).toBe('failed');
+    const refused = keeping.append(batch(7, 7));
+    expect(await failureOf(refused)).toBe('failed');
+    await expect(refused).rejects.toMatchObject({
+      cause: new Error('A newer version of the app has the store: reload the page.'),
+    });
     expect(await done(newer.transaction('events').objectStore('events').count())).toBe(6);
     newer.close();
   });
@@ -194,6 +199,57 @@ describe('given a log through event 6', () => {
     const { keeping } = await given();
     expect(keeping.lastDurability()).toBe('strict');
     expect(device().window().lastDurability()).toBeUndefined();
+  });
+
+  test('when many are appended at once, then one is finished before the next is begun', async () => {
+    const { on } = await given();
+    let open = 0;
+    let most = 0;
+    let begun = 0;
+    const watched = on.window({
+      indexedDB: withTransactions(on.indexedDB, (db, stores, mode, options) => {
+        const transaction = db.transaction(stores, mode, options);
+        if (mode !== 'readwrite') return transaction;
+        begun += 1;
+        open += 1;
+        most = Math.max(most, open);
+        transaction.addEventListener('complete', () => {
+          open -= 1;
+        });
+        return transaction;
+      }),
+    });
+    await Promise.all(batch(7, 34).map((event) => watched.append([event])));
+    expect({ begun, most }).toEqual({ begun: 28, most: 1 });
+  });
+
+  test('when events are written, then by add alone: the store itself refuses to write over one', async () => {
+    const { on } = await given();
+    const calls: string[] = [];
+    const watched = on.window({
+      indexedDB: withTransactions(on.indexedDB, (db, stores, mode, options) => {
+        const transaction = db.transaction(stores, mode, options);
+        if (mode !== 'readwrite') return transaction;
+        const { objectStore } = transaction;
+        transaction.objectStore = (name) => {
+          const store = objectStore.call(transaction, name);
+          if (Object.hasOwn(store, 'add')) return store;
+          for (const method of ['add', 'put', 'delete', 'clear'] as const) {
+            const own: (...args: never[]) => unknown = store[method];
+            Object.defineProperty(store, method, {
+              value: (...args: never[]) => {
+                calls.push(`${method} ${name}`);
+                return own.apply(store, args);
+              },
+            });
+          }
+          return store;
+        };
+        return transaction;
+      }),
+    });
+    await watched.append(batch(7, 8));
+    expect(calls).toEqual(['add events', 'add events', 'put jobs']);
   });
 
   test('when the browser says it writes loosely all the same, then nothing counts as kept', async () => {
@@ -236,6 +292,19 @@ describe('given a log that this version can’t read to its end', () => {
       db.close();
     },
   );
+
+  test('an event damaged in the middle: nothing is added behind it either', async () => {
+    const on = device();
+    await on.window().append(batch(1, 6));
+    await plantEvent(on, { ...batch(3, 3)[0]!, v: 'one' });
+    const keeping = on.window();
+    expect(await keeping.read('job-walk')).toMatchObject({
+      events: batch(1, 2),
+      readOnly: { why: 'damaged event', seq: 3 },
+    });
+    expect(await failureOf(keeping.append(batch(7, 7)))).toBe('conflict');
+    expect(await failureOf(keeping.append(batch(3, 3)))).toBe('conflict');
+  });
 
   test('an event whose type is a name every object has is unknown too', async () => {
     const on = device();
