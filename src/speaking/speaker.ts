@@ -2,7 +2,7 @@ import type { Cancel, Clock } from '#clock';
 import type { Announcement } from '#counting';
 import type { SayingContext } from '#words';
 import { lineWatchdogMs } from './breaths';
-import { type Caption, createCaptionLog } from './captions';
+import type { Caption } from './captions';
 import {
   type Line,
   type MouthEffect,
@@ -12,6 +12,7 @@ import {
 } from './mouth';
 import { reduceMouth } from './queue';
 import { FRESH_MS } from './readiness';
+import { createScribe } from './scribe';
 import type { Synth, VoiceStatus } from './synth';
 import type { Ticker } from './ticker';
 import type { Tick } from './ticks';
@@ -61,25 +62,28 @@ export interface Speaker {
 
 /** Joins the mouth to a clock, a voice, the ticks and the captions. */
 export function createSpeaker(parts: SpeakerParts): Speaker {
-  const { clock, synth, ticker, words = appWords } = parts;
+  const { clock, synth, ticker, onCaption, words = appWords } = parts;
   const voicing = createVoicing(clock, synth);
-  const captions = createCaptionLog();
   const watchers = createWatchers();
-  const announced = new Map<number, Announcement>();
+  const scribe = createScribe({
+    clock,
+    words,
+    context: () => ({ ...parts.context(), unkept: mouth.alarm }),
+    onCaption(caption) {
+      if (mouth.saying?.line.token === caption.token) shown = caption;
+      onCaption?.(caption);
+    },
+  });
   const inputs: MouthInput[] = [];
   let mouth = quietMouth;
   let feeding = false;
-  let lastToken = 0;
-  let cancelWake: Cancel | null = null;
   let toldNone = false;
+  let cancelWake: Cancel | null = null;
   /** The caption of the line being said. */
   let shown: Caption | null = null;
   let state: SpeakerState = stateNow();
 
-  function context(): SayingContext {
-    return { ...parts.context(), unkept: mouth.alarm };
-  }
-
+  /** Callbacks of the voice and the captions may feed again: one input is done with at a time. */
   function feed(input: MouthInput): void {
     inputs.push(input);
     if (feeding) return;
@@ -89,7 +93,9 @@ export function createSpeaker(parts: SpeakerParts): Speaker {
     } finally {
       feeding = false;
     }
-    forget();
+    const { waiting, saying } = mouth;
+    const live = saying === null ? waiting : [...waiting, saying.line];
+    scribe.forgetAllBut(new Set(live.map(({ token }) => token)));
     publish();
   }
 
@@ -115,53 +121,36 @@ export function createSpeaker(parts: SpeakerParts): Speaker {
         voicing.stop();
         break;
       case 'show':
-        write(effect.line, false);
+        scribe.write(effect.line.token, false);
         break;
       case 'lapse':
-        write(effect.line, false, 'lapsed');
+        scribe.write(effect.line.token, false, 'lapsed');
         break;
       default:
         effect satisfies never;
     }
   }
 
-  function write(line: Line, spoken: boolean, outcome: Caption['outcome'] = 'given'): void {
-    const announcement = announced.get(line.token);
-    if (announcement === undefined) return;
-    const text =
-      outcome === 'given'
-        ? words.caption(announcement, context())
-        : words.lapsed(announcement, context());
-    const caption = { token: line.token, text, kind: line.kind, at: clock.now(), spoken, outcome };
-    captions.write(caption);
-    if (mouth.saying?.line.token === line.token) shown = caption;
-    parts.onCaption?.(caption);
-  }
-
-  function sayLine(line: Line): void {
-    const announcement = announced.get(line.token);
-    if (announcement === undefined) return;
-    const { token } = line;
+  function sayLine({ token, perishable, offeredAt }: Line): void {
     const ended = () => feed({ type: 'ended', token, at: clock.now() });
-    write(line, voicing.aloud());
+    scribe.write(token, voicing.aloud());
     voicing.say({
-      text: words.said(announcement, context()),
-      startBy: line.perishable ? line.offeredAt + FRESH_MS : null,
+      text: scribe.said(token),
+      startBy: perishable ? offeredAt + FRESH_MS : null,
       onStart: () => feed({ type: 'started', token, at: clock.now() }),
       onEnd: ended,
-      onUnsaid: () => write(line, false),
+      onUnsaid: () => scribe.write(token, false),
       onLate() {
-        write(line, false, 'lapsed');
+        scribe.write(token, false, 'lapsed');
         ended();
       },
     });
   }
 
   function offered(announcement: Announcement): OfferedLine {
-    const token = ++lastToken;
-    announced.set(token, announcement);
     const { fact, timing, keptThrough, perishable } = announcement;
-    const text = words.said(announcement, context());
+    const token = scribe.take(announcement);
+    const text = scribe.said(token);
     return {
       token,
       kind: fact.kind,
@@ -173,11 +162,10 @@ export function createSpeaker(parts: SpeakerParts): Speaker {
     };
   }
 
-  /** Announcements of lines that are over. */
-  function forget(): void {
-    const live = new Set(mouth.waiting.map(({ token }) => token));
-    if (mouth.saying !== null) live.add(mouth.saying.line.token);
-    for (const token of announced.keys()) if (!live.has(token)) announced.delete(token);
+  function announce(announcements: readonly Announcement[]): void {
+    for (const { cue } of announcements) if (cue !== null) ticker.tick(cue);
+    const lines = announcements.map(offered);
+    if (lines.length > 0) feed({ type: 'offer', lines, at: clock.now() });
   }
 
   function stateNow(): SpeakerState {
@@ -195,24 +183,21 @@ export function createSpeaker(parts: SpeakerParts): Speaker {
     if (!same) watchers.notify();
   }
 
-  function announce(announcements: readonly Announcement[]): void {
-    for (const { cue } of announcements) if (cue !== null) ticker.tick(cue);
-    const lines = announcements.map(offered);
-    if (lines.length > 0) feed({ type: 'offer', lines, at: clock.now() });
-  }
-
-  /** Told even with the same status: the voices to choose from may be others. */
-  function voiceChanged(): void {
-    state = stateNow();
-    watchers.notify();
+  function tellNone(): void {
     if (synth.status() !== 'none' || toldNone) return;
     toldNone = true;
     const fact = { kind: 'no voice' } as const;
     announce([{ fact, cue: null, timing: 'at once', keptThrough: 0, perishable: false }]);
   }
-  synth.subscribe(voiceChanged);
+
+  synth.subscribe(() => {
+    state = stateNow();
+    // Told even with the same status: the voices to choose from may be others.
+    watchers.notify();
+    tellNone();
+  });
   // Not here and now: who follows the captions is only being built.
-  clock.after(0, voiceChanged);
+  clock.after(0, tellNone);
 
   return {
     announce,
@@ -228,6 +213,6 @@ export function createSpeaker(parts: SpeakerParts): Speaker {
     busyUntil: voicing.busyUntil,
     state: () => state,
     subscribe: watchers.subscribe,
-    log: captions.read,
+    log: scribe.log,
   };
 }
