@@ -56,6 +56,7 @@ const BETWEEN: readonly CommandType[] = [
   'moveReading',
   'repeat',
   'torqued',
+  'pushrodsLoose',
   'fitPushrod',
   'startRound',
 ];
@@ -65,11 +66,11 @@ const BY_STAGE: Readonly<Record<Stage, readonly CommandType[]>> = {
   discarded: ['restore'],
   held: [...ALWAYS, 'advance', 'carryOn'],
   cautions: [...ALWAYS, 'advance', 'cautionsHeard', 'fitPushrod', 'startRound'],
-  'pushrods loose': [...ALWAYS, ...BETWEEN, 'pushrodsLoose'],
-  'hands clear': [...ALWAYS, ...BETWEEN, 'handsClear'],
-  turning: [...ALWAYS, ...BETWEEN, 'crankThere'],
+  'pushrods loose': [...ALWAYS, ...BETWEEN],
+  'hands clear': [...ALWAYS, ...BETWEEN, 'handsClear', 'crankThere'],
+  turning: [...ALWAYS, ...BETWEEN, 'handsClear', 'crankThere'],
   'choose valve': [...ALWAYS, ...BETWEEN, 'next', 'loosening'],
-  'to start': [...ALWAYS, ...BETWEEN, 'zero', 'loosening', 'seat', 'restart'],
+  'to start': [...ALWAYS, ...BETWEEN, 'next', 'zero', 'loosening', 'seat'],
   counting: [
     ...ALWAYS,
     'advance',
@@ -77,6 +78,7 @@ const BY_STAGE: Readonly<Record<Stage, readonly CommandType[]>> = {
     'step',
     'positionInTurn',
     'clock',
+    'land',
     'zero',
     'seat',
     'restart',
@@ -85,7 +87,7 @@ const BY_STAGE: Readonly<Record<Stage, readonly CommandType[]>> = {
     'hold',
   ],
   landing: [...ALWAYS, ...BETWEEN, 'land', 'step', 'call', 'clock', 'next'],
-  read: [...ALWAYS, ...BETWEEN, 'next', 'pushrodsLoose'],
+  read: [...ALWAYS, ...BETWEEN, 'next'],
   'all read': [
     ...ALWAYS,
     'chooseValve',
@@ -107,8 +109,20 @@ export function allowed(state: JobState): readonly CommandType[] {
   return BY_STAGE[stageOf(state)];
 }
 
+/** The commands 'advance' may stand for. */
+export type StageCommand =
+  | 'carryOn'
+  | 'cautionsHeard'
+  | 'pushrodsLoose'
+  | 'handsClear'
+  | 'crankThere'
+  | 'chooseValve'
+  | 'zero'
+  | 'seat'
+  | 'next';
+
 /** The command 'advance' stands for now: what a held pedal does. Null when nothing is next. */
-export function nextStage(state: JobState): CommandType | null {
+export function nextStage(state: JobState): StageCommand | null {
   const stage = stageOf(state);
   const off = state.open?.direction === 'off';
   switch (stage) {

@@ -83,6 +83,8 @@ export type EventBody =
     }
   | {
       readonly type: 'valveLeft';
+      /** The valve left, or passed over before the crank was there; null when it has no name. */
+      readonly valve: ValveId | null;
       readonly skipped: boolean;
       /** The valve taken up next at the same crank position. */
       readonly next: ValveId | null;

@@ -7,7 +7,7 @@
  */
 
 export { allowed, nextStage, type Stage, stageOf } from './allowed';
-export { announce, announceReply, announceReturn } from './announce';
+export { announce } from './announce';
 export type {
   Announcement,
   Cue,
@@ -16,6 +16,7 @@ export type {
   OneLength,
   Standing,
 } from './announce/announcement';
+export { announceReply, announceReturn } from './announce/reply';
 export { figuresNow, standingOf } from './announce/standing';
 export type { AskedFor, CallForm, Command, CommandBody, CommandType, Utterance } from './commands';
 export { decide } from './decide';
@@ -80,6 +81,7 @@ export {
   type ValveLine,
   valveLine,
 } from './summary';
+export { type ReplayedLog, replayLog, tellLog } from './tellLog';
 export {
   type CrankStop,
   nextStop,

@@ -1,4 +1,4 @@
-import { HALF_QUARTER, type Turn48, turn48 } from '#valvetrain';
+import { type Turn48, turn48 } from '#valvetrain';
 import { CLOCK_RESOLUTION } from './setUp';
 
 /**
@@ -57,10 +57,5 @@ export function tapped(before: LandingAnswer | null, mark48: Turn48): LandingAns
 export function resolutionOf(landing: LandingAnswer | null, mark48: Turn48): Turn48 {
   if (landing === null) return mark48;
   if (landing.told === 'clock') return CLOCK_RESOLUTION;
-  return turn48(
-    Math.min(
-      mark48,
-      Math.max(1, mark48 / 2 === HALF_QUARTER ? HALF_QUARTER : Math.round(mark48 / 2)),
-    ),
-  );
+  return turn48(Math.max(1, Math.round(mark48 / 2)));
 }

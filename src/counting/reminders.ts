@@ -1,6 +1,7 @@
-import type { ValveId } from '#valvetrain';
-import { sameValve } from '#valvetrain';
+import { sameValve, type ValveId } from '#valvetrain';
+import { isOpen } from './questions';
 import type { JobState } from './state';
+import { cylinderSummaries } from './summary';
 import { valvesLeft } from './walk';
 
 /** Something the bench should not let be forgotten. */
@@ -12,10 +13,15 @@ export type Reminder =
   | { readonly kind: 'unnamed readings'; readonly count: number }
   | { readonly kind: 'not torqued'; readonly count: number };
 
-/** What stands open now, most pressing first. */
-export function reminders(state: JobState): readonly Reminder[] {
+/**
+ * What stands open now, most pressing first. `at` is the wall clock, ms; without it a question is
+ * taken to be open still.
+ */
+export function reminders(state: JobState, at?: number): readonly Reminder[] {
+  const { asked } = state;
   const found: Reminder[] = [];
-  if (state.asked !== null) found.push({ kind: 'question open' });
+  if (asked !== null && (at === undefined || isOpen(asked, at)))
+    found.push({ kind: 'question open' });
   if (state.open?.doubtful) found.push({ kind: 'count doubtful' });
   if (state.crank.loaded) found.push({ kind: 'lifters pressed in' });
   const left = valvesLeft(state);
@@ -23,7 +29,14 @@ export function reminders(state: JobState): readonly Reminder[] {
   if (skipped.length > 0) found.push({ kind: 'skipped valves', valves: skipped });
   const unnamed = state.readings.filter(({ valve }) => valve === null).length;
   if (unnamed > 0) found.push({ kind: 'unnamed readings', count: unnamed });
-  const loose = state.readings.filter(({ torqued }) => !torqued).length;
-  if (loose > 0 && left.length === 0) found.push({ kind: 'not torqued', count: loose });
+  const loose = left.length === 0 ? notTorqued(state) : 0;
+  if (loose > 0) found.push({ kind: 'not torqued', count: loose });
   return found;
+}
+
+/** Valves of this round whose standing reading has not been torqued since. */
+function notTorqued(state: JobState): number {
+  return cylinderSummaries(state)
+    .flatMap(({ lines }) => lines)
+    .filter(({ reading }) => reading !== null && !reading.torqued).length;
 }

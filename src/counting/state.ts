@@ -7,7 +7,6 @@ import type {
   Question,
   RoundPurpose,
 } from './events';
-import type { LandingAnswer } from './landing';
 import type { Reading } from './readings';
 import type { SetUp } from './setUp';
 
@@ -25,8 +24,7 @@ export interface OpenValve {
   readonly lastHow: CountedBy | null;
   /** Speech that overlapped the app's own voice may have held a count. */
   readonly doubtful: boolean;
-  /** Landing told inside the count itself ('four and a half'), kept for the seat. */
-  readonly inCount: LandingAnswer | null;
+  /** The last reading of this valve in this round, which this count repeats. */
   readonly repeatOf: number | null;
   /** The reading made when it ended. */
   readonly reading: number | null;
@@ -54,7 +52,7 @@ export interface Crank {
   readonly headingValve: ValveId | null;
   /** 'Hands clear' has been answered for the coming turn. */
   readonly handsClear: boolean;
-  /** A rocker has been seated since the crank last moved and the lifters are not known to have bled down. */
+  /** A lifter has been pressed in since the crank last moved, and is not known to have bled down. */
   readonly loaded: boolean;
 }
 

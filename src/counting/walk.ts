@@ -13,21 +13,23 @@ export interface CrankStop {
 }
 
 /**
- * The walk in firing order: both valves of a cylinder at its firing TDC, exhaust first. Only
- * cylinders with a valve in the job's scope are stopped at. Empty without an engine.
+ * Every firing TDC in firing order, with the valves of that cylinder that the job counts, exhaust
+ * first. Empty without an engine.
  */
-export function walkOf(setUp: SetUp): readonly CrankPosition[] {
-  const { engine, scope } = setUp;
+export function stopsOf({ engine, scope }: SetUp): readonly CrankPosition[] {
   if (engine === null) return [];
-  return engine.firingOrder
-    .map((cylinder) => ({
-      angleDeg: firingAngleDeg(engine, cylinder),
-      cylinder,
-      valves: (['exhaust', 'intake'] as const)
-        .map((valve) => ({ cylinder, valve }))
-        .filter((id) => scope.some((inScope) => sameValve(inScope, id))),
-    }))
-    .filter((position) => position.valves.length > 0);
+  return engine.firingOrder.map((cylinder) => ({
+    angleDeg: firingAngleDeg(engine, cylinder),
+    cylinder,
+    valves: (['exhaust', 'intake'] as const)
+      .map((valve) => ({ cylinder, valve }))
+      .filter((id) => scope.some((inScope) => sameValve(inScope, id))),
+  }));
+}
+
+/** The walk: the stops of the cylinders with a valve in the job, in firing order. */
+export function walkOf(setUp: SetUp): readonly CrankPosition[] {
+  return stopsOf(setUp).filter((position) => position.valves.length > 0);
 }
 
 /** The position at which a valve may be counted; undefined when it is not in the job. */
@@ -56,11 +58,17 @@ export function valvesLeft(state: JobState): readonly ValveId[] {
     .filter((valve) => !has(read, valve));
 }
 
-/** Valves left that were not passed over; all that are left once only those remain. */
+/**
+ * Valves left that were not passed over. Once only those remain they come back, the one passed
+ * over last after the others.
+ */
 export function valvesWanted(state: JobState): readonly ValveId[] {
   const left = valvesLeft(state);
   const fresh = left.filter((valve) => !has(state.skipped, valve));
-  return fresh.length > 0 ? fresh : left;
+  if (fresh.length > 0) return fresh;
+  const last = state.skipped.at(-1);
+  const others = left.filter((valve) => last === undefined || !sameValve(valve, last));
+  return others.length > 0 ? others : left;
 }
 
 /** The next valve to take up without moving the crank; undefined when there is none here. */
@@ -90,10 +98,29 @@ export function nextStop(state: JobState): CrankStop | null {
   };
 }
 
-function ahead(state: JobState, setUp: SetUp): CrankPosition | undefined {
+/** The first wanted valve of a position, or its first valve when none there is wanted. */
+export function firstValveAt(state: JobState, position: CrankPosition): ValveId | undefined {
   const wanted = valvesWanted(state);
-  const open = walkOf(setUp).filter((position) => position.valves.some((v) => has(wanted, v)));
+  return position.valves.find((valve) => has(wanted, valve)) ?? position.valves[0];
+}
+
+/** The next position with a wanted valve other than where the crank stands; undefined for none. */
+export function nextPositionOn(state: JobState): CrankPosition | undefined {
+  const setUp = setUpOf(state);
+  if (setUp === null) return undefined;
+  return ahead(state, setUp, (position) => !samePosition(position, state.crank.at));
+}
+
+function ahead(
+  state: JobState,
+  setUp: SetUp,
+  among: (position: CrankPosition) => boolean = () => true,
+): CrankPosition | undefined {
+  const wanted = valvesWanted(state);
   const from = state.crank.at;
+  const open = walkOf(setUp)
+    .filter(among)
+    .filter(({ valves }) => valves.some((valve) => has(wanted, valve)));
   if (from === null) return open[0];
-  return [...open].sort((a, b) => (turnBetween(from, a) ?? 0) - (turnBetween(from, b) ?? 0))[0];
+  return open.toSorted((a, b) => (turnBetween(from, a) ?? 0) - (turnBetween(from, b) ?? 0))[0];
 }

@@ -7,9 +7,9 @@ import type { Fact } from './announcement';
 
 /**
  * What the bench asks for next on coming to this state; null where the builder's own next act needs
- * no asking. `fresh` is false after a resume or a take-back: the crank is then never told to turn.
+ * no asking. Not for a resume or a take-back: the crank is never told to turn after those.
  */
-export function promptFor(state: JobState, before: JobState, fresh: boolean): Fact | null {
+export function promptFor(state: JobState, before: JobState): Fact | null {
   const stage = stageOf(state);
   switch (stage) {
     case 'cautions':
@@ -18,7 +18,7 @@ export function promptFor(state: JobState, before: JobState, fresh: boolean): Fa
       return { kind: 'pushrods loose?' };
     case 'hands clear':
     case 'turning':
-      return crankFact(state, stage, fresh);
+      return crankFact(state, stage);
     case 'choose valve':
       return state.crank.at === null
         ? null
@@ -47,7 +47,7 @@ export function promptFor(state: JobState, before: JobState, fresh: boolean): Fa
   }
 }
 
-function crankFact(state: JobState, stage: 'hands clear' | 'turning', fresh: boolean): Fact | null {
+function crankFact(state: JobState, stage: 'hands clear' | 'turning'): Fact | null {
   const stop = nextStop(state);
   const setUp = setUpOf(state);
   if (stop === null || setUp === null) return null;
@@ -58,8 +58,9 @@ function crankFact(state: JobState, stage: 'hands clear' | 'turning', fresh: boo
     index: walk.findIndex((other) => samePosition(other, position)) + 1,
     of: walk.length,
   };
-  if (stage === 'hands clear') return { kind: 'hands clear?', ...place };
-  return fresh ? { kind: 'turn crank', ...place, turnDeg, companion } : null;
+  return stage === 'hands clear'
+    ? { kind: 'hands clear?', ...place }
+    : { kind: 'turn crank', ...place, turnDeg, companion };
 }
 
 function valveFact(state: JobState, before: JobState): Fact | null {

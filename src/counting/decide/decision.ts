@@ -1,7 +1,9 @@
 import type { Turn48 } from '#valvetrain';
-import type { AskedFor, Command } from '../commands';
+import { stageOf } from '../allowed';
+import type { AskedFor, Command, CommandType } from '../commands';
 import type { EventBody, JobEvent, Question } from '../events';
 import type { Refusal } from '../refusals';
+import { type JobState, setUpOf } from '../state';
 
 /** What a command came to. */
 export type Decision =
@@ -21,5 +23,33 @@ export const unchanged = (counted48: Turn48): Draft => ({ kind: 'unchanged', cou
 export const refuse = (refusal: Refusal): Draft => ({ kind: 'refused', refusal });
 export const askBack = (question: Question): Draft => happens({ type: 'askedBack', question });
 
+/** Refuses a command that is known but makes no sense at this stage. */
+export function notNow(state: JobState, command: CommandType): Draft {
+  return refuse({
+    code: 'not now',
+    command,
+    stage: stageOf(state),
+    count48: state.open?.count48 ?? null,
+    direction: state.open?.direction ?? 'on',
+    hands: setUpOf(state)?.hands ?? 'alone',
+  });
+}
+
 /** Narrows a command by its type. */
 export type CommandOf<T extends Command['type']> = Extract<Command, { type: T }>;
+
+/** A command that says how far it has been counted. */
+export type CountCommand = CommandOf<'call' | 'step' | 'positionInTurn' | 'clock'>;
+
+/** Whether a command says how far it has been counted. */
+export function isCount(command: Command): command is CountCommand {
+  switch (command.type) {
+    case 'call':
+    case 'step':
+    case 'positionInTurn':
+    case 'clock':
+      return true;
+    default:
+      return false;
+  }
+}

@@ -1,7 +1,17 @@
 import type { Command } from '../commands';
 import { openQuestion } from '../questions';
-import type { JobState } from '../state';
-import { askBack, type CommandOf, type Draft, happens, refuse } from './decision';
+import type { JobState, Past } from '../state';
+import { decideCount } from './count';
+import {
+  askBack,
+  type CommandOf,
+  type Draft,
+  happens,
+  isCount,
+  refuse,
+  unchanged,
+} from './decision';
+import { optionsOf } from './late';
 
 /** Take-back: no to an open question, else the last event that can be undone (C5, C7). */
 export function decideTakeBack(state: JobState, command: CommandOf<'takeBack'>): Draft {
@@ -14,30 +24,31 @@ export function decideTakeBack(state: JobState, command: CommandOf<'takeBack'>):
 
 /**
  * An utterance that grew or ended differently replaces its own count while that is still the last
- * event, else it is asked (C11). `anew` decides the command as if that count had not been taken.
- * Null when the command is no such correction.
+ * event, else it is asked (C11). Null when the command is no such correction.
  */
-export function replacesOwnCount(
-  state: JobState,
-  command: Command,
-  anew: (before: JobState) => Draft,
-): Draft | null {
-  const { past, open } = state;
-  if (command.type !== 'call' || command.utterance === undefined) return null;
-  if (past === null || open === null || past.event.type !== 'counted') return null;
-  if (past.event.utterance !== command.utterance.id || past.event.to48 === command.to48)
+export function replacesOwnCount(state: JobState, command: Command): Draft | null {
+  const { open } = state;
+  if (open?.phase !== 'counting' || !isCount(command) || command.utterance === undefined)
     return null;
-  if (past.event.seq !== state.seq) {
-    return askBack({
-      about: 'count',
-      why: 'grew',
-      counted48: open.count48,
-      options: [command.to48],
-      by: 'number',
-    });
+  const own = ownCount(state, command.utterance.id);
+  if (own === null) return null;
+  const anew = decideCount(own.before, command);
+  if (anew.kind === 'refused' || anew.kind === 'answer') return anew;
+  const bodies = anew.kind === 'events' ? anew.bodies : [];
+  const heard = optionsOf(bodies[0]);
+  if (own.event.type === 'counted' && heard?.options.includes(own.event.to48))
+    return unchanged(open.count48);
+  if (own.event.seq === state.seq)
+    return happens({ type: 'takenBack', undoes: own.event.seq }, ...bodies);
+  if (heard === null) return unchanged(open.count48);
+  const { options, by } = heard;
+  return askBack({ about: 'count', why: 'grew', counted48: open.count48, options, by });
+}
+
+/** The count this utterance has made on the valve being counted. */
+function ownCount(state: JobState, utterance: string): Past | null {
+  for (let past = state.past; past?.event.type === 'counted'; past = past.before.past) {
+    if (past.event.utterance === utterance) return past;
   }
-  const draft = anew(past.before);
-  if (draft.kind === 'refused') return draft;
-  const then = draft.kind === 'events' ? draft.bodies : [];
-  return happens({ type: 'takenBack', undoes: past.event.seq }, ...then);
+  return null;
 }

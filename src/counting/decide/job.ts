@@ -1,0 +1,35 @@
+import type { PushrodLength } from '#valvetrain';
+import type { SetUp } from '../setUp';
+import { lengthProblems, setUpProblems } from '../setUpProblems';
+import type { JobState } from '../state';
+import { type CommandOf, type Draft, happens, refuse } from './decision';
+
+/** Opens a job on a set-up that can be used. */
+export function decideOpen({ setUp, app }: CommandOf<'openJob'>): Draft {
+  return badSetUp(setUp) ?? happens({ type: 'jobOpened', setUp, app });
+}
+
+/** Another set-up, applied to all readings or from here on. */
+export function decideSetUp({ setUp, appliesTo }: CommandOf<'changeSetUp'>): Draft {
+  return badSetUp(setUp) ?? happens({ type: 'setupChanged', setUp, appliesTo });
+}
+
+/** The next round of readings. */
+export function decideRound({ round }: JobState, { purpose }: CommandOf<'startRound'>): Draft {
+  return happens({ type: 'roundStarted', number: round.number + 1, purpose });
+}
+
+/** Another test pushrod is fitted, or none. */
+export function decidePushrod({ length }: CommandOf<'fitPushrod'>): Draft {
+  return badLength(length) ?? happens({ type: 'pushrodFitted', length });
+}
+
+function badSetUp(setUp: SetUp): Draft | null {
+  const problems = setUpProblems(setUp).filter(({ severity }) => severity === 'refused');
+  return problems.length > 0 ? refuse({ code: 'bad set-up', problems }) : null;
+}
+
+function badLength(length: PushrodLength | null): Draft | null {
+  const problems = length === null ? [] : lengthProblems(length);
+  return problems.length > 0 ? refuse({ code: 'bad length', problems }) : null;
+}

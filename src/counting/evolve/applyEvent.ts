@@ -1,0 +1,115 @@
+import { sameValve, type ValveId } from '#valvetrain';
+import type { JobEvent } from '../events';
+import type { JobState } from '../state';
+import { moved, named, withReading } from './changeReadings';
+import { setUpChanged } from './changeSetUp';
+import { onOpenValve, takenUp, without } from './openValve';
+
+/**
+ * The state with one event applied, leaving seq, questions and the way back to evolve. The state
+ * itself comes back when the event does not fit it.
+ */
+export function applyEvent(state: JobState, event: JobEvent): JobState {
+  switch (event.type) {
+    case 'jobOpened':
+      return {
+        ...state,
+        jobId: event.jobId,
+        status: 'open',
+        setUps: [{ seq: event.seq, setUp: event.setUp }],
+        pushrod: event.setUp.testPushrod,
+      };
+    case 'setupChanged':
+      return setUpChanged(state, event);
+    case 'roundStarted':
+      return {
+        ...state,
+        round: { number: event.number, purpose: event.purpose },
+        open: null,
+        skipped: [],
+        crank: { ...state.crank, heading: null, headingValve: null },
+      };
+    case 'pushrodFitted':
+      return { ...state, pushrod: event.length };
+    case 'cautionsHeard':
+      return { ...state, cautionsHeard: true };
+    case 'handsClear':
+      return { ...state, crank: { ...state.crank, handsClear: true } };
+    case 'positionReached':
+      return positionReached(state, event);
+    case 'valveChosen':
+      return valveChosen(state, event);
+    case 'valveNamed':
+      return named(state, event.reading, event.valve);
+    case 'repeatStarted':
+      return takenUp(state, event.valve, 'on');
+    case 'readingMoved':
+      return moved(state, event.reading, event.to);
+    case 'torqued':
+      return withReading(state, event.reading, (reading) => ({ ...reading, torqued: true }));
+    case 'valveLeft':
+      return valveLeft(state, event);
+    case 'bledDown':
+      return { ...state, crank: { ...state.crank, loaded: false } };
+    case 'held':
+      return { ...state, held: true };
+    case 'resumed':
+      return { ...state, held: false };
+    case 'askedBack':
+      return { ...state };
+    case 'jobDiscarded':
+      return { ...state, status: 'discarded' };
+    case 'jobRestored':
+      return { ...state, status: 'open' };
+    case 'takenBack':
+      return state;
+    default:
+      return state.open === null ? state : onOpenValve(state, state.open, event);
+  }
+}
+
+function positionReached(
+  state: JobState,
+  { position, valve }: JobEvent & { type: 'positionReached' },
+): JobState {
+  const crank = {
+    at: position,
+    heading: null,
+    headingValve: null,
+    handsClear: false,
+    loaded: false,
+  };
+  return takenUp({ ...state, crank }, valve, 'on');
+}
+
+function valveChosen(
+  state: JobState,
+  { valve, direction, heading }: JobEvent & { type: 'valveChosen' },
+): JobState {
+  if (heading === null) {
+    const crank = { ...state.crank, heading: null, headingValve: null };
+    return takenUp({ ...state, crank }, valve, direction);
+  }
+  const crank = { ...state.crank, heading, headingValve: valve };
+  return { ...state, open: null, crank };
+}
+
+function valveLeft(
+  state: JobState,
+  { valve, skipped, next }: JobEvent & { type: 'valveLeft' },
+): JobState {
+  const left = {
+    ...state,
+    open: null,
+    skipped: skipped && valve ? [...without(state.skipped, valve), valve] : state.skipped,
+    crank: skipped && valve ? notHeadingFor(state.crank, valve) : state.crank,
+  };
+  return next === null ? left : takenUp(left, next, 'on');
+}
+
+function notHeadingFor(crank: JobState['crank'], valve: ValveId): JobState['crank'] {
+  const was = crank.headingValve;
+  return was !== null && sameValve(was, valve)
+    ? { ...crank, heading: null, headingValve: null }
+    : crank;
+}
