@@ -1,13 +1,13 @@
 import type { Fact, Question } from '#counting';
 import { type Turn48, turn48 } from '#valvetrain';
 import type { SayingContext } from '../../context';
-import { countWithUnit, countWords, figureWithUnit, shortVerdict, verdictWords } from './figures';
+import { countWithUnit, countWords, figureInPassing, shortVerdict, verdictWords } from './figures';
 import { capital, commas, isFull, sentence, wordCount } from './pieces';
 
 type CountFact<K extends Fact['kind']> = Extract<Fact, { kind: K }>;
 
-/** Words that go into the two seconds between counts, plain with its two units one more. */
-const ROOM = { terse: 6, plain: 7, teaching: 7 } as const;
+/** Words of a whole sentence between counts: more would not be over before the next count. */
+const MOST_WORDS = 7;
 
 /** 'four, seventy-eight', with the verdict when it changed; past the plunger's travel, that instead. */
 export function counted(fact: CountFact<'counted'>, context: SayingContext): string {
@@ -16,13 +16,15 @@ export function counted(fact: CountFact<'counted'>, context: SayingContext): str
   const line = (verdict: string): string => {
     const said = figures.pastTravel
       ? "past the plunger's travel"
-      : commas(figureWithUnit(figures, context), verdict);
+      : commas(figureInPassing(figures, context), verdict);
     if (!isFull(context)) return commas(count, said);
     return sentence(said === '' ? count : `${count}: ${said}`);
   };
   if (!verdictChanged) return line('');
+  const short = line(shortVerdict(figures.verdict));
+  if (!isFull(context)) return short;
   const whole = line(verdictWords(figures.verdict));
-  return wordCount(whole) > ROOM[context.level] ? line(shortVerdict(figures.verdict)) : whole;
+  return wordCount(whole) > MOST_WORDS ? short : whole;
 }
 
 /** 'still four'; at zero a soft tick only. */

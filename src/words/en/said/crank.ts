@@ -28,17 +28,25 @@ export const pushrodsLoose = 'Pushrods loose?';
 
 function shortTurn(fact: CrankFact<'turn crank'>, context: SayingContext): string {
   const { turnDeg, companion } = fact;
+  if (turnDeg !== null && Math.round(turnDeg) === 0)
+    return lines(alone(context, place(fact)), 'Leave the crank.');
   const watch = companion === null ? '' : `Watch ${cardinal(companion)} cross.`;
   if (turnDeg === null) return lines(sentence(firstMove(fact, place(fact))), watch);
-  const name = context.hands === 'alone' ? sentence(place(fact)) : '';
-  const move = turnDeg === 0 ? 'Leave the crank.' : `Turn ${angle(turnDeg, context, '')}.`;
-  return lines(name, move, watch);
+  return lines(alone(context, place(fact)), `Turn ${angle(turnDeg, context, '')}.`, watch);
+}
+
+/** Where to, when it was not said with 'hands clear?'. */
+function alone({ hands }: SayingContext, name: string): string {
+  return hands === 'alone' ? sentence(name) : '';
 }
 
 function fullTurn(fact: CrankFact<'turn crank'>, context: SayingContext): string {
   const { turnDeg, companion } = fact;
+  const name = alone(context, fullPlace(fact));
+  if (turnDeg !== null && Math.round(turnDeg) === 0)
+    return lines(name, "Leave the crank where it stands. Say crank's there.");
   return lines(
-    context.hands === 'alone' ? sentence(fullPlace(fact)) : '',
+    name,
     fullMove(fact, turnDeg, context),
     companion === null
       ? ''
@@ -48,8 +56,10 @@ function fullTurn(fact: CrankFact<'turn crank'>, context: SayingContext): string
 }
 
 function fullMove(fact: Place, turnDeg: number | null, context: SayingContext): string {
-  if (turnDeg === null) return sentence(`${firstMove(fact, 'it')}, in the running direction`);
-  if (turnDeg === 0) return 'Leave the crank where it stands.';
+  if (turnDeg === null) {
+    const name = context.hands === 'alone' ? 'it' : place(fact);
+    return sentence(`${firstMove(fact, name)}, in the running direction`);
+  }
   return `Turn the crank ${angle(turnDeg, context, ' degrees')} in its running direction.`;
 }
 

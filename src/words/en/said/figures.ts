@@ -15,11 +15,10 @@ export function countWords(count48: Turn48, context: CountContext): string {
   return context.calling === 'turns' ? sayTurns(count48) : sayQuarters(count48);
 }
 
-/** A count with its unit: 'four quarters', 'one quarter', 'half a quarter', 'zero'. */
+/** A count with its unit where it is whole: 'four quarters', 'one quarter'; else 'four and a half'. */
 export function countWithUnit(count48: Turn48, context: CountContext): string {
   const words = countWords(count48, context);
-  if (context.calling === 'turns' || (count48 < QUARTER && count48 !== 0)) return words;
-  if (count48 === 0) return words;
+  if (context.calling === 'turns' || count48 === 0 || count48 % QUARTER !== 0) return words;
   return `${words} ${count48 === QUARTER ? 'quarter' : 'quarters'}`;
 }
 
@@ -39,6 +38,14 @@ export function figureWithUnit(figures: Figures, context: SayingContext): string
   return `${words} ${context.units === 'mm' ? 'millimetres' : 'thousandths'}`;
 }
 
+/**
+ * A preload between counts: thousandths with their unit, millimetres without, since their point
+ * tells them and there is no time.
+ */
+export function figureInPassing(figures: Figures, context: SayingContext): string {
+  return context.units === 'mm' ? figureWords(figures, context) : figureWithUnit(figures, context);
+}
+
 /** The usable limits: 'seventy-five to one ten'. */
 export function bandWords(window: Window, context: SayingContext): string {
   const from = lengthWords(window.usableMinMm, null, context);
@@ -52,12 +59,12 @@ export function pushrodWords(lengthMm: number, context: SayingContext): string {
   return context.units === 'mm' ? sayMm(lengthMm) : sayLengthIn(lengthMm, context.lengths);
 }
 
-/** A verdict as it is said; the same words at every talk level. */
+/** A verdict as a result says it; the same words at every talk level. */
 export function verdictWords(verdict: Verdict | null): string {
   return verdict ?? '';
 }
 
-/** A verdict without its side, where the whole would take too long between counts. */
+/** A verdict without its side: between counts there is no time for more. */
 export function shortVerdict(verdict: Verdict | null): string {
   return verdict?.startsWith('fits') ? 'fits' : (verdict ?? '');
 }

@@ -23,14 +23,12 @@ function byCommand({ command, stage, direction, hands }: NotNow): string | undef
     case 'cautionsHeard':
       return 'Cautions are heard already. Carry on.';
     case 'handsClear':
-      if (stage === 'cautions') return undefined;
+      if (stage === 'cautions' || stage === 'pushrods loose') return undefined;
       if (hands === 'alone')
         return 'Hands clear is for two. Alone, only say when the crank is there.';
       return 'Hands clear is asked before the crank moves. Wait for the question.';
     case 'crankThere':
-      return stage === 'hands clear' || stage === 'pushrods loose' || stage === 'cautions'
-        ? undefined
-        : arrived(stage);
+      return arrived(stage);
     case 'land':
       if (stage === 'read') return 'Landing is told already. Take it back to change it.';
       return stage === 'counting' ? 'Not seated yet. Say rocker seated first.' : undefined;
@@ -55,10 +53,18 @@ function byCommand({ command, stage, direction, hands }: NotNow): string | undef
 const leaveStand =
   'Still on its stand. Loosen until the rocker just leaves it, then say rocker seated.';
 
-function arrived(stage: Stage): string {
-  return stage === 'all read'
-    ? 'All are read: the crank can stay.'
-    : 'The crank is where it should be. Carry on with this valve.';
+function arrived(stage: Stage): string | undefined {
+  switch (stage) {
+    case 'to start':
+    case 'counting':
+    case 'landing':
+    case 'read':
+      return 'The crank is where it should be. Carry on with this valve.';
+    case 'all read':
+      return 'All are read: the crank can stay.';
+    default:
+      return undefined;
+  }
 }
 
 const counts: readonly CommandType[] = ['call', 'step', 'positionInTurn', 'clock', 'land'];
@@ -78,7 +84,7 @@ function byStage({ command, stage, count48, direction }: NotNow, context: CountC
     case 'hands clear':
       return 'Hands first. Say hands clear.';
     case 'turning':
-      return "Crank's not there yet. Bring it round, then say crank's there.";
+      return "Crank's not there yet. Say crank's there once it is.";
     case 'choose valve':
       return 'No valve chosen. Name one first, or go on.';
     case 'to start':

@@ -16,7 +16,7 @@ export function refused(refusal: Refusal, context: CountContext): string {
     case 'past the most':
       return `${capital(count(refusal.most48))} is the most. Still ${count(refusal.counted48)}: seat it, or start this valve over.`;
     case 'clock is off':
-      return 'Clock hours are off. Call the count, or set them on.';
+      return 'Clock hours are off. Call the count, or switch them on in the set-up.';
     case 'not in this job':
       return `${capital(valveName(refusal.valve))} is not in this job. Name another, or add it in the set-up.`;
     case 'no such cylinder':

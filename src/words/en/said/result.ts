@@ -38,7 +38,7 @@ function noFigure({ figures }: ResultFact<'read'>): ResultFact<'read'>['figures'
 
 /** The count with its landing; 'about' where 'how far?' was not answered. */
 function landed({ count48, landing }: ResultFact<'read'>, context: SayingContext): string {
-  if (count48 === null) return 'loose';
+  if (count48 === null) return isFull(context) ? 'seated loose' : 'loose';
   const count = isFull(context) ? countWithUnit(count48, context) : countWords(count48, context);
   return landing === null ? `about ${count}` : count;
 }

@@ -1,4 +1,4 @@
-import type { Fact } from '#counting';
+import type { Fact, Question } from '#counting';
 
 /** One sentence more at the teaching level. None between counts: there is no time. */
 export function teaching(fact: Fact): string {
@@ -14,9 +14,9 @@ export function teaching(fact: Fact): string {
         ? 'Zero lash is where the up and down play has just gone.'
         : 'The first of it is only bolt stretch.';
     case 'start':
-      return 'Call or press each quarter as the mark passes it.';
+      return 'Call or press each mark as it passes.';
     case 'asked back':
-      return fact.question.about === 'count' ? 'A number is the count itself, not one more.' : '';
+      return isNumber(fact.question) ? 'A number is the count itself, not one more.' : '';
     case 'how far?':
       return 'Nothing, a bit past, half or just shy; each tap is a quarter of a quarter.';
     case 'read':
@@ -32,4 +32,8 @@ export function teaching(fact: Fact): string {
     default:
       return '';
   }
+}
+
+function isNumber(question: Question): boolean {
+  return question.about === 'count' && (question.why === 'goes back' || question.why === 'jumps');
 }
