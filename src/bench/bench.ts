@@ -55,6 +55,8 @@ export function createBench({ clock, keeper, voice }: BenchParts): Bench {
   let queue: WriteQueue | null = null;
   let claim: WriterClaim | null = null;
   let unfollow: (() => void) | null = null;
+  /** The open job's log, so that all of it can be written again if the disk lost it. */
+  let log: JobEvent[] = [];
 
   function tell(told: readonly Announcement[]): void {
     if (told.length === 0) return;
@@ -66,6 +68,7 @@ export function createBench({ clock, keeper, voice }: BenchParts): Bench {
     return createWriteQueue({
       clock,
       append: (events) => keeper.append(events),
+      whole: () => log,
       onKept(seq) {
         store.setState({ keptThrough: seq });
         voice.kept(seq);
@@ -88,8 +91,8 @@ export function createBench({ clock, keeper, voice }: BenchParts): Bench {
     const { jobId } = store.getState();
     if (jobId === null) return;
     dropWriting();
-    const log = await keeper.read(jobId);
-    const job = replay(log.events);
+    const kept = await keeper.read(jobId);
+    const job = replay(kept.events);
     store.setState({ job, keptThrough: job.seq, access, alarm: null });
     voice.alarm(false);
     follow(jobId);
@@ -119,14 +122,15 @@ export function createBench({ clock, keeper, voice }: BenchParts): Bench {
   async function open(jobId: string): Promise<void> {
     close();
     store.setState({ ...closed, jobId, access: 'opening' });
-    const log = await readOrNull(jobId);
+    const kept = await readOrNull(jobId);
     if (store.getState().jobId !== jobId) return;
-    if (log === null) {
+    if (kept === null) {
       store.setState({ access: 'unreadable' });
       return;
     }
-    const job = replay(log.events);
-    const got = log.newer ? null : await keeper.claim(jobId, () => void reload('other window'));
+    const job = replay(kept.events);
+    log = [...kept.events];
+    const got = kept.newer ? null : await keeper.claim(jobId, () => void reload('other window'));
     if (store.getState().jobId !== jobId) {
       got?.release();
       return;
@@ -134,7 +138,7 @@ export function createBench({ clock, keeper, voice }: BenchParts): Bench {
     claim = got;
     if (got === null) follow(jobId);
     else queue = startQueue();
-    const access: Access = got !== null ? 'writer' : log.newer ? 'newer log' : 'other window';
+    const access: Access = got !== null ? 'writer' : kept.newer ? 'newer log' : 'other window';
     store.setState({ job, keptThrough: job.seq, access });
     voice.kept(job.seq);
   }
@@ -157,6 +161,7 @@ export function createBench({ clock, keeper, voice }: BenchParts): Bench {
     claim = got;
     queue = startQueue();
     const job = replay(events);
+    log = [...events];
     store.setState({ job, keptThrough: job.seq, access: 'writer', resting: true });
   }
 
@@ -192,6 +197,7 @@ export function createBench({ clock, keeper, voice }: BenchParts): Bench {
       told.push(...announce(job, event, next));
       job = next;
     }
+    log.push(...events);
     store.setState({ job });
     tell(told);
     into.add(events);

@@ -10,6 +10,8 @@ export const RETRY_AFTER_MS = 2000;
 export interface WriteQueueParts {
   readonly clock: Clock;
   append(events: readonly JobEvent[]): Promise<void>;
+  /** The job's whole log as it is held in memory, what waits included. */
+  whole(): readonly JobEvent[];
   /** The log is on disk through this seq. */
   onKept(seq: number): void;
   onAlarm(why: 'slow' | 'failed' | 'full'): void;
@@ -28,13 +30,15 @@ export interface WriteQueue {
 
 /**
  * The one ordered queue of writes. What arrives while a write is under way goes together in the
- * next one. A failed write stays at the head and is tried again, so nothing overtakes it.
+ * next one. A failed write stays at the head and is tried again, so nothing overtakes it; after one
+ * that failed for no stated reason the whole log is offered, since the log before it may be gone too.
  */
 export function createWriteQueue(parts: WriteQueueParts): WriteQueue {
   let waiting: JobEvent[] = [];
   let writing = false;
   let stopped = false;
   let alarmed = false;
+  let offerWhole = false;
   let cancelAlarm: Cancel | null = null;
   let cancelRetry: Cancel | null = null;
 
@@ -56,12 +60,14 @@ export function createWriteQueue(parts: WriteQueueParts): WriteQueue {
   async function write(): Promise<void> {
     if (writing || stopped || waiting.length === 0 || cancelRetry !== null) return;
     writing = true;
-    const batch = waiting;
+    const batch = offerWhole ? [...parts.whole()] : waiting;
     watch();
     try {
       await parts.append(batch);
-      waiting = waiting.slice(batch.length);
-      kept(batch);
+      const through = batch.at(-1)?.seq ?? 0;
+      waiting = waiting.filter(({ seq }) => seq > through);
+      offerWhole = false;
+      kept(through);
     } catch (error) {
       failed(keepFailure(error));
     } finally {
@@ -70,10 +76,10 @@ export function createWriteQueue(parts: WriteQueueParts): WriteQueue {
     await write();
   }
 
-  function kept(batch: readonly JobEvent[]): void {
+  function kept(through: number): void {
     if (stopped) return;
     unwatch();
-    parts.onKept(batch.at(-1)?.seq ?? 0);
+    parts.onKept(through);
     if (waiting.length > 0) watch();
     else if (alarmed) {
       alarmed = false;
@@ -90,6 +96,7 @@ export function createWriteQueue(parts: WriteQueueParts): WriteQueue {
       return;
     }
     alarm(why);
+    offerWhole = why === 'failed';
     cancelRetry = parts.clock.after(RETRY_AFTER_MS, () => {
       cancelRetry = null;
       void write();

@@ -136,6 +136,20 @@ describe('C10: shown at once, kept in order, said when kept', () => {
     expect(keeper.logs.get(JOB)?.map(({ seq }) => seq)).toEqual([1, 2, 3]);
   });
 
+  test('C10: when the disk lost the log, all of it is written again', async () => {
+    const { press, state, keeper, clock } = await openedBench();
+    press({ type: 'advance' });
+    press({ type: 'advance' });
+    press({ type: 'advance' });
+    keeper.logs.clear();
+    await keeper.settle('failed');
+    clock.advance(2000);
+    await settled();
+    await keeper.settle();
+    expect(state().keptThrough).toBe(3);
+    expect(keeper.logs.get(JOB)?.map(({ seq }) => seq)).toEqual([1, 2, 3]);
+  });
+
   test('C10: after a conflict the log is read again and this window only looks on', async () => {
     const { press, state, keeper, voice } = await openedBench();
     press({ type: 'advance' });
