@@ -11,15 +11,11 @@ export function mayBeTold(state: MouthState, line: Line): boolean {
 }
 
 /**
- * When a waiting line may be said, ms by the clock; null while only news can free it: it is not
- * kept, or an earlier fact of the same command still waits.
+ * When a waiting line may be said, ms by the clock; null while it is not kept, which only news can
+ * mend, and for one without words.
  */
 export function readyAt(state: MouthState, line: Line): number | null {
   if (line.silent || !mayBeTold(state, line)) return null;
-  const behind = state.waiting.some(
-    (other) => other.batch === line.batch && other.token < line.token && !other.silent,
-  );
-  if (behind && ruleOf(line.kind).rank < 4) return null;
   const afterCut = line.batch <= state.cut.batch ? state.cut.until : 0;
   const since = Math.max(line.offeredAt, state.rhythm.lastAt ?? 0);
   const paused = line.timing === 'at a pause' ? since + pauseMs(state.rhythm) : 0;
@@ -27,7 +23,8 @@ export function readyAt(state: MouthState, line: Line): number | null {
 }
 
 /**
- * The line whose turn it is at `at`: alarms first, then instructions while fresh, then in order.
+ * The line whose turn it is at `at`: alarms first, then an instruction while it is fresh, even
+ * before the other facts of its command, then in order.
  * Null while nothing is ready, or nothing that breaks off the line being said.
  */
 export function nextLine(state: MouthState, at: number): Line | null {

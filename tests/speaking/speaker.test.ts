@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { createSpeaker } from '#speaking';
+import { createSpeaker, switchedSynth } from '#speaking';
 import { fakeClock } from '../fakes/clock';
 import { fakeSynth } from '../fakes/synth';
 import { fakeTicker } from '../fakes/ticker';
@@ -270,6 +270,19 @@ describe('an instruction to turn the crank', () => {
     expect(captions()).toEqual(['(not called)']);
   });
 
+  test('goes before the other facts of its command, which would make it late', () => {
+    const { speaker, clock, texts, captions } = onBench();
+    speaker.announce([tell(facts.read, 4), tell(facts.cylinderDone, 4), tell(facts.turn, 4)]);
+    speaker.kept(4);
+    clock.advance(60_000);
+    expect(texts()).toEqual([
+      'Turn ninety.',
+      'Four and a half, eighty-eight, fits.',
+      'Seven to go.',
+    ]);
+    expect(captions()).toEqual(texts());
+  });
+
   test('is not called when the voice can not begin in time', () => {
     const { speaker, clock, synth, captions } = onBench();
     synth.setManner(() => ({ startsAfterMs: 3000, lastsMs: 500 }));
@@ -394,6 +407,33 @@ test('a voice whose end never comes is over by the watchdog, and the next line i
   clock.advance(60_000);
   expect(texts()).toEqual(['Seven to go.', 'Pushrods loose?']);
   expect(synth.saying()).toBeNull();
+});
+
+test('a voice switched off: lines stand as captions, and nothing is reported missing', () => {
+  const clock = fakeClock();
+  const synth = fakeSynth(clock);
+  const speaker = createSpeaker({
+    clock,
+    synth: switchedSynth(synth, () => false),
+    ticker: fakeTicker(clock),
+    context: () => plainContext,
+    words: testWords,
+  });
+  speaker.announce([tell(facts.cylinderDone), tell(facts.loose)]);
+  clock.advance(5000);
+  expect(synth.calls).toEqual([]);
+  expect(speaker.log().map(({ text, spoken }) => [text, spoken])).toEqual([
+    ['Seven to go.', false],
+    ['Pushrods loose?', false],
+  ]);
+});
+
+test('a voice that neither starts nor ends does not hold the mouth', () => {
+  const { speaker, synth, clock, texts } = onBench();
+  synth.setManner(() => ({ startsAfterMs: 10_000_000, lastsMs: null }));
+  speaker.announce([tell(facts.cylinderDone), tell(facts.loose)]);
+  clock.advance(60_000);
+  expect(texts()).toEqual(['Seven to go.', 'Pushrods loose?']);
 });
 
 test('a device without a voice tells it after the speaker is built, not while', () => {
