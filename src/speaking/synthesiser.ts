@@ -9,7 +9,7 @@ import { createWatchers } from './watchers';
 /** After a cancel some browsers lose what is said at once, so the next line waits this long, ms. */
 const SETTLE_MS = 50;
 /** How long voices may take to arrive, ms. */
-const VOICES_WAIT_MS = 3000;
+const VOICES_WAIT_MS = 2000;
 /** This many failures in a row mean there is no voice. */
 const FAILURES_TO_NONE = 3;
 

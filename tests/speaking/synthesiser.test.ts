@@ -52,13 +52,13 @@ describe('status', () => {
     expect(heard).toEqual(['1000 start Zero.', '1500 end Zero.']);
   });
 
-  test('voices that never come: none after 3 s, and the waiting line is given back', () => {
+  test('voices that never come: none after 2 s, and the waiting line is given back', () => {
     const { synth, clock, heard, say, engine } = onBrowser([spoken(500)], []);
     synth.unlock();
     say('Zero.');
-    clock.advance(3000);
+    clock.advance(2000);
     expect(synth.status()).toBe('none');
-    expect(heard).toEqual(['3000 failed Zero.']);
+    expect(heard).toEqual(['2000 failed Zero.']);
     engine.arrive([voice()]);
     expect(synth.status()).toBe('ready');
   });
@@ -253,7 +253,7 @@ describe('the voice', () => {
   test('of another language only is no voice', () => {
     const { synth, clock } = onBrowser([spoken(100)], [german]);
     synth.unlock();
-    clock.advance(3000);
+    clock.advance(2000);
     expect(synth.status()).toBe('none');
     expect(synth.voices()).toEqual([]);
   });
