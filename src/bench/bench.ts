@@ -95,6 +95,7 @@ export function createBench({ clock, keeper, voice }: BenchParts): Bench {
     const job = replay(kept.events);
     store.setState({ job, keptThrough: job.seq, access, alarm: null });
     voice.alarm(false);
+    voice.kept(job.seq);
     follow(jobId);
     tell([benchFact({ kind: 'read only' })]);
   }
@@ -163,6 +164,7 @@ export function createBench({ clock, keeper, voice }: BenchParts): Bench {
     const job = replay(events);
     log = [...events];
     store.setState({ job, keptThrough: job.seq, access: 'writer', resting: true });
+    voice.kept(job.seq);
   }
 
   function submit(body: CommandBody, by: By, utterance?: Utterance): void {
@@ -205,6 +207,7 @@ export function createBench({ clock, keeper, voice }: BenchParts): Bench {
 
   function close(): void {
     dropWriting();
+    voice.alarm(false);
     voice.hush();
     store.setState(closed);
   }
