@@ -102,6 +102,7 @@ describe('C10: shown at once, kept in order, said when kept', () => {
 
   test('C10: no answer in 1.5 s is an alarm that stands until all is kept', async () => {
     const { press, state, keeper, clock, voice } = await openedBench();
+    voice.calls.length = 0;
     press({ type: 'advance' });
     press({ type: 'advance' });
     clock.advance(1499);
