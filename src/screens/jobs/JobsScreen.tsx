@@ -1,0 +1,103 @@
+import { type ChangeEvent, useEffect, useRef, useState } from 'react';
+import { useStore } from 'zustand';
+import type { JobCard } from '#shelf';
+import { useServices } from '../services';
+import { Action } from '../shell/Action';
+import { Fold } from '../shell/Fold';
+import { Page } from '../shell/Page';
+import { countNowSetUp } from './countNow';
+import { JobLine } from './JobLine';
+import styles from './jobs.module.css';
+import { jobsWords as words } from './jobsWords';
+
+/** The jobs on this device, newest first, and the ways to a new one. */
+export function JobsScreen() {
+  const { shelf, go } = useServices();
+  const { jobs, loaded, trouble } = useStore(shelf.store);
+  const [problem, setProblem] = useState<string | null>(null);
+  useEffect(() => void shelf.list(), [shelf]);
+  const here = jobs.filter(({ status }) => status !== 'discarded');
+  const discarded = jobs.filter(({ status }) => status === 'discarded');
+
+  async function countNow(): Promise<void> {
+    const last = await shelf.lastSetUp();
+    const jobId = await shelf.create(countNowSetUp(last, words.quick(nextQuick(jobs))));
+    if (jobId !== null) go({ screen: 'bench', jobId });
+  }
+
+  return (
+    <Page title={words.title}>
+      <div className={styles.ways}>
+        <Action main onPress={() => go({ screen: 'set-up', jobId: null })}>
+          {words.setUp}
+        </Action>
+        <Action onPress={() => void countNow()}>{words.countNow}</Action>
+        <ImportJob onProblem={setProblem} />
+      </div>
+      <p className={styles.quiet}>{words.countNowHint}</p>
+      {[trouble, problem].map(
+        (sentence) =>
+          sentence !== null && (
+            <p key={sentence} role="alert" className={styles.trouble}>
+              {sentence}
+            </p>
+          ),
+      )}
+      {!loaded && <p role="status">{words.loading}</p>}
+      {loaded && here.length === 0 && <p role="status">{words.empty}</p>}
+      <ul className={styles.jobs}>
+        {here.map((card) => (
+          <JobLine key={card.id} card={card} onProblem={setProblem} />
+        ))}
+      </ul>
+      {discarded.length > 0 && (
+        <Fold title={words.discarded(discarded.length)}>
+          <ul className={styles.jobs}>
+            {discarded.map((card) => (
+              <JobLine key={card.id} card={card} onProblem={setProblem} />
+            ))}
+          </ul>
+        </Fold>
+      )}
+    </Page>
+  );
+}
+
+function ImportJob({ onProblem }: { readonly onProblem: (sentence: string | null) => void }) {
+  const { shelf } = useServices();
+  const input = useRef<HTMLInputElement>(null);
+
+  async function take(event: ChangeEvent<HTMLInputElement>): Promise<void> {
+    const file = event.target.files?.[0];
+    if (file === undefined) return;
+    onProblem(null);
+    try {
+      await shelf.importJob(await file.text());
+    } catch {
+      onProblem(words.unreadable);
+    }
+    if (input.current !== null) input.current.value = '';
+  }
+
+  return (
+    <>
+      <Action onPress={() => input.current?.click()}>{words.importJob}</Action>
+      <input
+        ref={input}
+        type="file"
+        accept=".json,application/json"
+        aria-label={words.importJob}
+        hidden
+        onChange={(event) => void take(event)}
+      />
+    </>
+  );
+}
+
+/** The first number no quick count has yet. */
+function nextQuick(jobs: readonly JobCard[]): number {
+  const names = new Set(jobs.map(({ name }) => name));
+  let number = 1;
+  while (names.has(words.quick(number))) number += 1;
+  return number;
+}

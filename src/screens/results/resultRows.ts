@@ -1,0 +1,89 @@
+import {
+  type CountedReading,
+  cylinderSummaries,
+  figuresForReading,
+  type JobState,
+  type Reading,
+  readingResolution48,
+  readingSaid48,
+  readingsOf,
+  setUpOf,
+  type ValveLine,
+} from '#counting';
+import { sameValve, type ValveId } from '#valvetrain';
+import { type Units, writeCount } from '#words';
+import { figureIn } from '../pieces/figureIn';
+import { resultsWords as words } from './resultsWords';
+
+/** The readings of one cylinder as the table lists them. */
+export interface CylinderRows {
+  readonly cylinder: number;
+  readonly lines: readonly ValveLine[];
+}
+
+/** Cylinders in firing order; without an engine, those that readings have been named for. */
+export function cylinderRows(job: JobState): readonly CylinderRows[] {
+  if (setUpOf(job)?.engine != null) return cylinderSummaries(job);
+  const valves = job.readings.flatMap(({ valve, round }) =>
+    valve !== null && round === job.round.number ? [valve] : [],
+  );
+  const once = valves.filter((valve, at) => valves.findIndex((id) => sameValve(id, valve)) === at);
+  return [...new Set(once.map(({ cylinder }) => cylinder))]
+    .sort((a, b) => a - b)
+    .map((cylinder) => ({
+      cylinder,
+      lines: once.filter((id) => id.cylinder === cylinder).map((valve) => namedLine(job, valve)),
+    }));
+}
+
+/** Readings of this round that have no valve's name yet, oldest first. */
+export function unnamedReadings(job: JobState): readonly Reading[] {
+  return job.readings.filter(({ valve, round }) => valve === null && round === job.round.number);
+}
+
+/** A reading's count in quarter turns: '4½'; in words where nothing was counted. */
+export function countText(reading: Reading): string {
+  switch (reading.kind) {
+    case 'counted':
+      return writeCount(readingSaid48(reading));
+    case 'seated loose':
+      return words.loose;
+    case 'dial':
+      return words.dial;
+    default: {
+      const never: never = reading;
+      return never;
+    }
+  }
+}
+
+/** What a count resolves, as the trade says it: 'to half a quarter'. */
+export function resolutionText(reading: CountedReading): string {
+  const width = readingResolution48(reading);
+  return words.resolution[width] ?? words.resolutionDeg(width * 7.5);
+}
+
+/** A preload with its unit; a dash while it can't be known. */
+export function preloadText(units: Units, line: Pick<ValveLine, 'figures'>): string {
+  const { figures } = line;
+  if (figures?.preloadMm == null) return words.none;
+  return `${figureIn(units, figures.preloadMm, figures.window)} ${words.unit[units]}`;
+}
+
+/** Counts of the readings before the one that stands, oldest first. */
+export function earlierCounts(job: JobState, line: ValveLine): readonly string[] {
+  return readingsOf(job, line.valve).slice(0, -1).map(countText);
+}
+
+function namedLine(job: JobState, valve: ValveId): ValveLine {
+  const readings = readingsOf(job, valve);
+  const reading = readings.at(-1) ?? null;
+  return {
+    valve,
+    reading,
+    figures: reading && figuresForReading(job, reading),
+    earlier: reading?.takenOn == null ? null : figuresForReading(job, reading, reading.takenOn),
+    readings: readings.length,
+    skipped: false,
+  };
+}

@@ -1,0 +1,95 @@
+import type { ReactNode } from 'react';
+import { useServices, useSettings } from '../services';
+import { Choice } from '../shell/Choice';
+import { TextField } from '../shell/TextField';
+import { CallingStep } from './CallingStep';
+import { inUnits } from './draftChanges';
+import { EngineStep } from './EngineStep';
+import { LifterStep } from './LifterStep';
+import { PushrodStep } from './PushrodStep';
+import { RockerStep } from './RockerStep';
+import { ScopeStep } from './ScopeStep';
+import styles from './set-up.module.css';
+import { setUpWords as words } from './setUpWords';
+import type { SetUpForm } from './useSetUpForm';
+
+interface Props {
+  readonly form: SetUpForm;
+  /** What ends the form: the buttons. */
+  readonly children: ReactNode;
+}
+
+/** The whole form, and at its end what is missing. */
+export function SetUpFields({ form, children }: Props) {
+  const { draft, change, update, place } = form;
+  return (
+    <div ref={place}>
+      <Units form={form} onUnits={(units) => update((before) => inUnits(before, units))} />
+      <section className={styles.step} aria-labelledby="step-job">
+        <h2 id="step-job">{words.jobStep}</h2>
+        <TextField
+          field="name"
+          label={words.name}
+          hint={words.nameHint}
+          value={draft.name}
+          onChange={(name) => change({ name })}
+        />
+      </section>
+      <EngineStep form={form} />
+      <ScopeStep form={form} />
+      <RockerStep form={form} />
+      <LifterStep form={form} />
+      <PushrodStep form={form} />
+      <CallingStep form={form} />
+      <section className={styles.end} aria-live="polite">
+        <Missing form={form} />
+        {children}
+      </section>
+    </div>
+  );
+}
+
+interface UnitsProps {
+  readonly form: SetUpForm;
+  readonly onUnits: (units: 'inch' | 'mm') => void;
+}
+
+function Units({ form, onUnits }: UnitsProps) {
+  const { settings } = useServices();
+  const { units } = useSettings();
+  return (
+    <Choice
+      field="units"
+      label={words.units}
+      value={form.draft.units}
+      options={[
+        { value: 'inch', label: words.inch },
+        { value: 'mm', label: words.mm },
+      ]}
+      onChange={(chosen) => {
+        onUnits(chosen);
+        if (chosen !== units) settings.change({ units: chosen });
+      }}
+    />
+  );
+}
+
+function Missing({ form }: { readonly form: SetUpForm }) {
+  const { read, asked, goTo } = form;
+  if (!asked) return null;
+  if (read.problems.length === 0) return <p>{words.ready}</p>;
+  return (
+    <div className={styles.missing}>
+      <p>{words.missing(read.problems.length)}</p>
+      <ul>
+        {read.problems.map(({ field, sentence }) => (
+          <li key={`${field} ${sentence}`}>
+            <button type="button" className={styles.toField} onClick={() => goTo(field)}>
+              {sentence}
+            </button>
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}

@@ -1,0 +1,181 @@
+import type { SetUp } from '#counting';
+import {
+  type Engine,
+  engines,
+  type GroupMembers,
+  sameValve,
+  startingSets,
+  threads,
+  type ValveGroup,
+  type ValveId,
+  valveKey,
+  valvesOf,
+  type Window,
+} from '#valvetrain';
+import type { Units } from '#words';
+import {
+  type Draft,
+  emptyDraft,
+  emptyGroup,
+  type GroupDraft,
+  type GroupsBy,
+  type MembersDraft,
+  NOT_KNOWN,
+} from './draft';
+import { lengthText, longUnit, memoryKey, shortUnit, type TextUnit } from './draftText';
+
+/** Writes lengths into fields and remembers the exact figure behind each. */
+interface Pen {
+  readonly remembered: Record<string, number>;
+  write(mm: number, unit: TextUnit): string;
+}
+
+function pen(): Pen {
+  const remembered: Record<string, number> = {};
+  return {
+    remembered,
+    write(mm, unit) {
+      const text = lengthText(mm, unit);
+      remembered[memoryKey(text, unit)] = mm;
+      return text;
+    },
+  };
+}
+
+/** A set-up as the form shows it. Reading it back gives the same set-up, figure for figure. */
+export function draftFrom(setUp: SetUp, units: Units): Draft {
+  const { write, remembered } = pen();
+  const { adjuster, testPushrod, calling } = setUp;
+  const short = shortUnit(units);
+  const measured = adjuster?.measuredTravelPerQuarterMm;
+  return {
+    ...emptyDraft(units),
+    name: setUp.name,
+    ...engineDraft(setUp.engine),
+    ...scopeDraft(setUp),
+    rockers: setUp.rockers,
+    turns: adjuster?.kind ?? 'pivot',
+    ...(adjuster === null ? { thread: NOT_KNOWN } : threadDraft(adjuster.pitchMm)),
+    ratio: adjuster === null ? '' : String(adjuster.rockerRatio),
+    lean: adjuster === null || adjuster.leanDeg === 0 ? '' : String(adjuster.leanDeg),
+    measured: measured === undefined ? '' : write(measured, short),
+    ...groupsDraft(setUp.groups, (mm) => write(mm, short)),
+    pushrod: testPushrod === null ? '' : write(testPushrod.mm, longUnit(units)),
+    convention: testPushrod?.convention ?? 'tip to tip',
+    calling: calling.way,
+    degrees: calling.way === 'strokes' ? calling.degrees : 60,
+    callsLastOnly: setUp.callsLastOnly,
+    asksLanding: setUp.asksLanding,
+    clock: setUp.clock,
+    hands: setUp.hands,
+    remembered,
+  };
+}
+
+function engineDraft(engine: Engine | null): Partial<Draft> {
+  if (engine === null) return { engine: NOT_KNOWN };
+  const running = { direction: engine.runningDirection, seenFrom: engine.seenFrom };
+  const order = engine.firingOrder.join('-');
+  const banksOf = (banks: Engine['banks']) => banks.map((bank) => bank.join(' ')).join(' / ');
+  const banks = banksOf(engine.banks);
+  const alike = engines.filter(
+    (one) => one.layout === engine.layout && one.firingOrder.join('-') === order,
+  );
+  const same = alike.find(
+    (one) => one.numbering === engine.numbering && banksOf(one.banks) === banks,
+  );
+  if (same !== undefined) return { engine: same.id, firstBank: 'left', ...running };
+  const swapped = alike.find((one) => banksOf(one.banks.toReversed()) === banks);
+  if (swapped !== undefined && engine.numbering === 'typed')
+    return { engine: swapped.id, firstBank: 'right', ...running };
+  return {
+    engine: 'typed',
+    cylinders: String(engine.cylinders),
+    order,
+    layout: engine.layout,
+    numbering: engine.numbering,
+    banks,
+    ...running,
+  };
+}
+
+function scopeDraft({ engine, scope }: SetUp): Partial<Draft> {
+  if (engine === null) return {};
+  const has = (valve: ValveId) => scope.some((id) => sameValve(id, valve));
+  const all = valvesOf(engine);
+  if (all.every(has)) return { which: 'all' };
+  const [first] = scope;
+  const ofFirst = all.filter(({ cylinder }) => cylinder === first?.cylinder);
+  if (first !== undefined && scope.length === ofFirst.length && ofFirst.every(has)) {
+    return { which: 'one cylinder', oneCylinder: String(first.cylinder) };
+  }
+  return { which: 'picked', picked: scope.map(valveKey) };
+}
+
+/** Several threads share a pitch; where only one has it, it is named. */
+function threadDraft(pitchMm: number): Partial<Draft> {
+  const alike = threads.filter((thread) => thread.pitchMm === pitchMm);
+  const [first] = alike;
+  if (first === undefined) return { thread: 'pitch', pitch: String(pitchMm) };
+  if (alike.length === 1) return { thread: first.id };
+  return first.system === 'metric'
+    ? { thread: 'pitch', pitch: String(pitchMm) }
+    : { thread: 'tpi', tpi: first.id.slice(first.id.lastIndexOf('-') + 1) };
+}
+
+function groupsDraft(
+  groups: readonly ValveGroup[],
+  write: (mm: number) => string,
+): Pick<Draft, 'groups' | 'groupsBy'> {
+  if (groups.length === 0) {
+    const group = { ...emptyGroup('all', { kind: 'all' }), lifter: NOT_KNOWN };
+    return { groupsBy: 'all', groups: [group] };
+  }
+  return {
+    groupsBy: groupsByOf(groups.map(({ members }) => members.kind)),
+    groups: groups.map((group) => groupDraft(group, write)),
+  };
+}
+
+function groupsByOf(kinds: readonly GroupMembers['kind'][]): GroupsBy {
+  switch (kinds.join(' ')) {
+    case 'all':
+      return 'all';
+    case 'valve valve':
+      return 'valve';
+    case 'bank bank':
+      return 'bank';
+    case 'cylinders all':
+      return 'cylinders';
+    default:
+      return 'mixed';
+  }
+}
+
+function groupDraft(group: ValveGroup, write: (mm: number) => string): GroupDraft {
+  return {
+    id: group.id,
+    members: membersDraft(group.members),
+    lifter: startingSets.find(({ window }) => window.lifter === group.window.lifter)?.id ?? '',
+    window: windowDraft(group.window, write),
+  };
+}
+
+/** A window as its seven fields show it. */
+export function windowDraft(window: Window, write: (mm: number) => string): GroupDraft['window'] {
+  return {
+    travel: write(window.plungerTravelMm),
+    keepTop: write(window.keepOutTopMm),
+    keepBottom: write(window.keepOutBottomMm),
+    usableMin: write(window.usableMinMm),
+    usableMax: write(window.usableMaxMm),
+    preferredMin: write(window.preferredMinMm),
+    preferredMax: write(window.preferredMaxMm),
+  };
+}
+
+function membersDraft(members: GroupMembers): MembersDraft {
+  return members.kind === 'cylinders'
+    ? { kind: 'cylinders', text: members.cylinders.join(', ') }
+    : members;
+}
