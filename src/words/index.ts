@@ -7,6 +7,7 @@ import type { SayingContext } from './context';
 import { en } from './en';
 
 export type { SayingContext, TalkLevel, Units } from './context';
+export * from './en/heard';
 export * from './en/numbers';
 export type { Language } from './language';
 export { type SpokenLine, spokenLog } from './spokenLog';

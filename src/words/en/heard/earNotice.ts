@@ -1,0 +1,82 @@
+import type { Turn48 } from '#valvetrain';
+import { sayQuarters } from '../numbers';
+import type { MissedWhy } from './hearing';
+
+/** Why an ear is as it is, where its state alone does not say. */
+export type EarWhy =
+  /** The builder shut it, or never opened it. */
+  | 'asked'
+  /** Sound would leave the device and the builder has not agreed to that. */
+  | 'notice'
+  | 'too loud'
+  | 'not here'
+  | 'denied'
+  | 'no microphone'
+  | 'service refused'
+  | 'network'
+  /** The service was asked to start and nothing came. */
+  | 'no answer'
+  /** It hears that someone speaks and never says what. */
+  | 'no results'
+  | 'keeps ending'
+  | 'language'
+  | 'unknown';
+
+/** What the ear has to tell when it opens, shuts or dies. */
+export interface EarNotice {
+  readonly state: 'open' | 'shut' | 'dead';
+  readonly why: EarWhy;
+  /** The count standing, 48ths of a turn; null when nothing is being counted. */
+  readonly count48: Turn48 | null;
+}
+
+/** The ear's own line: whether it listens, why not, at which count, and what to use instead. */
+export function sayEar({ state, why, count48 }: EarNotice): string {
+  if (state === 'open') return 'Ear open.';
+  const at = count48 === null ? '' : ` at ${sayQuarters(count48)}`;
+  if (state === 'shut') return sayShut(why, at);
+  return `${REASONS[why]}, no ear${at}. Use the pedal or the keys.`;
+}
+
+function sayShut(why: EarWhy, at: string): string {
+  if (why === 'notice') {
+    return 'To be understood, your speech would leave this device. Agree to that on the screen first, or use the pedal.';
+  }
+  if (why === 'asked') return 'Ear shut.';
+  return `${REASONS[why]}, ear shut${at}. Use the pedal.`;
+}
+
+const REASONS: Readonly<Record<EarWhy, string>> = {
+  asked: 'Shut',
+  notice: 'Not agreed to',
+  'too loud': 'Too loud',
+  'not here': 'This browser does not recognise speech',
+  denied: 'The microphone is not allowed',
+  'no microphone': 'No microphone found',
+  'service refused': 'The speech service is not allowed',
+  network: 'The speech service can’t be reached',
+  'no answer': 'The speech service does not answer',
+  'no results': 'The speech service hears but says nothing',
+  'keeps ending': 'The speech service keeps stopping',
+  language: 'The speech service knows no English',
+  unknown: 'The speech service failed',
+};
+
+/** What to say instead of something that was missed. */
+export function sayMissed(near: string, why: MissedWhy): string {
+  switch (why) {
+    case 'near':
+    case 'tie':
+      return `Not sure: say ‘${near}’.`;
+    case 'two':
+      return 'One thing at a time: say the last one again.';
+    case 'carrier':
+      return `Say ‘${near}’.`;
+    case 'unfinished':
+      return `Say all of it: ‘${near}’.`;
+    default: {
+      const never: never = why;
+      return never;
+    }
+  }
+}
