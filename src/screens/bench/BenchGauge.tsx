@@ -1,0 +1,84 @@
+import { figuresNow, setUpOf, windowFor } from '#counting';
+import { shown } from '#words';
+import { figureIn } from '../pieces/figureIn';
+import { PlungerGauge } from '../pieces/PlungerGauge';
+import { VerdictMark } from '../pieces/VerdictMark';
+import { useBench, useSettings } from '../services';
+import styles from './bench.module.css';
+import { windowAhead } from './benchFigures';
+import { benchWords } from './benchWords';
+
+/** Keeps the figure's line open while there is none, so that nothing moves when it comes. */
+const NO_FIGURE = '\u00a0';
+
+/** The preload as a figure, a word and its shape, and the lifter with its plunger where it stands. */
+export function BenchGauge() {
+  const job = useBench((state) => state.job);
+  const { units } = useSettings();
+  const setUp = setUpOf(job);
+  const figures = figuresNow(job);
+  const window =
+    figures?.window ??
+    (setUp === null ? null : windowAhead(job, (valve) => windowFor(setUp, valve)));
+  const preload = figures?.preloadMm ?? null;
+  const verdict = figures?.verdict ?? null;
+  const unit = benchWords.units[units];
+  const figure = preload === null ? null : figureIn(units, preload, window);
+  const nothing = job.open === null ? benchWords.noValveOpen : benchWords.nothingCounted;
+  const word = verdict === null ? '' : shown.verdicts[verdict];
+  return (
+    <section className={styles.gaugePanel} aria-label={benchWords.preload}>
+      <div className={styles.figureRow}>
+        <p className={styles.figure}>
+          {figure === null ? (
+            NO_FIGURE
+          ) : (
+            <>
+              <span className={styles.figureNumber} data-figure="">
+                {figure}
+              </span>
+              <span className={styles.figureUnit}>{unit}</span>
+            </>
+          )}
+        </p>
+        {verdict === null ? (
+          <p className={styles.noVerdict}>{figure === null ? nothing : ''}</p>
+        ) : (
+          <p className={styles.verdict} data-verdict={verdict}>
+            <VerdictMark verdict={verdict} />
+            <span>{word}</span>
+          </p>
+        )}
+      </div>
+      <Missing
+        noTravel={setUp !== null && setUp.adjuster === null}
+        noLifter={window === null}
+        past={figures?.pastTravel ?? false}
+      />
+      {window === null ? null : (
+        <div className={styles.gaugeDrawing}>
+          <PlungerGauge
+            preloadMm={preload}
+            window={window}
+            verdict={verdict}
+            label={figure === null ? nothing : benchWords.gaugeLabel(figure, unit, word)}
+            limitName={benchWords.limits}
+            figure={(mm) => figureIn(units, mm)}
+          />
+        </div>
+      )}
+    </section>
+  );
+}
+
+/** What can't be shown, and why; the plunger at its stop. */
+function Missing(props: {
+  readonly noTravel: boolean;
+  readonly noLifter: boolean;
+  readonly past: boolean;
+}) {
+  if (props.past) return <p className={styles.pastTravel}>{benchWords.pastTravel}</p>;
+  if (props.noTravel) return <p className={styles.missing}>{benchWords.noTravel}</p>;
+  if (props.noLifter) return <p className={styles.missing}>{benchWords.noLifter}</p>;
+  return null;
+}

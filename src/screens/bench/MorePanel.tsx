@@ -1,0 +1,80 @@
+import { allowed, setUpOf, walkOf } from '#counting';
+import { TouchBar } from '../pieces/TouchBar';
+import { useBench, useServices } from '../services';
+import styles from './bench.module.css';
+import { moreCommands } from './benchTouch';
+import { benchWords } from './benchWords';
+
+interface Props {
+  readonly open: boolean;
+  readonly shut: () => void;
+  /** Whether this window may command the bench now. */
+  readonly commands: boolean;
+}
+
+/** What is seldom wanted: questions, corrections, another cylinder, and the other screens. */
+export function MorePanel({ open, shut, commands }: Props) {
+  const { touch, go } = useServices();
+  const job = useBench((state) => state.job);
+  if (!open) return null;
+  const setUp = setUpOf(job);
+  const cylinders =
+    commands && setUp !== null && allowed(job).includes('chooseValve')
+      ? walkOf(setUp).flatMap(({ cylinder }) => (cylinder === null ? [] : [cylinder]))
+      : [];
+  const and = (act: () => void) => () => {
+    shut();
+    act();
+  };
+  const { jobId } = job;
+  return (
+    <section className={styles.more} aria-label={benchWords.more}>
+      {commands ? (
+        <TouchBar
+          label={benchWords.more}
+          targets={moreCommands(job).map(({ id, label, command }) => ({
+            id,
+            label,
+            act: and(() => touch(command)),
+          }))}
+        />
+      ) : null}
+      {cylinders.length === 0 ? null : (
+        <>
+          <h2>{benchWords.goTo}</h2>
+          <TouchBar
+            label={benchWords.goTo}
+            targets={[...cylinders]
+              .sort((a, b) => a - b)
+              .map((cylinder) => ({
+                id: String(cylinder),
+                label: String(cylinder),
+                act: and(() => touch({ type: 'chooseValve', cylinder })),
+              }))}
+          />
+        </>
+      )}
+      <TouchBar
+        label={benchWords.toJobs}
+        targets={[
+          {
+            id: 'results',
+            label: benchWords.toResults,
+            act: and(() => go({ screen: 'results', jobId })),
+          },
+          {
+            id: 'set-up',
+            label: benchWords.toSetUp,
+            act: and(() => go({ screen: 'set-up', jobId })),
+          },
+          { id: 'jobs', label: benchWords.toJobs, act: and(() => go({ screen: 'jobs' })) },
+          {
+            id: 'settings',
+            label: benchWords.toSettings,
+            act: and(() => go({ screen: 'settings' })),
+          },
+        ]}
+      />
+    </section>
+  );
+}

@@ -1,0 +1,196 @@
+import type { LandingWord, Question, Stage } from '#counting';
+import type { Engine, ValveId } from '#valvetrain';
+
+/** English of the bench screen that is nowhere else yet. */
+
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
+export const benchWords = {
+  units: { inch: 'thou', mm: 'mm' },
+  count: 'Count',
+  preload: 'Preload',
+  plan: 'Engine from above',
+  next: 'Next',
+  hold: 'Hold',
+  tap: 'Tap',
+  letGo: (does: string) => `Let go: ${does.charAt(0).toLowerCase()}${does.slice(1)}`,
+  said: 'Said',
+  notSaid: 'Nothing said yet',
+  keys: 'Keys as they now are',
+  keysOff: 'Keys are switched off: touch only.',
+  touch: 'Touch',
+  more: 'More',
+  less: 'Shut',
+  goOn: 'Go on',
+  takeOver: 'Take over here',
+  toJobs: 'Jobs',
+  toResults: 'Results',
+  toSetUp: 'Set-up',
+  toSettings: 'Settings',
+  goTo: 'Go to cylinder',
+  half: 'Half a quarter',
+  seatedLoose: 'Seated loose',
+  otherValve: 'It was the other valve',
+  nextCylinder: 'Next cylinder',
+  yes: (what: string) => `Yes: ${what}`,
+  no: 'No',
+  quarters: {
+    quarters: (one: boolean) => (one ? 'quarter' : 'quarters'),
+    turns: (one: boolean) => (one ? 'turn' : 'turns'),
+  },
+  turn: (n: number) => `turn ${n}`,
+  notAtZero: 'not at zero yet',
+  onItsStand: 'still on its stand',
+  countingOff: 'counting off',
+  howFar: 'how far past?',
+  seated: 'seated',
+  seatedLooseAt: 'seated loose',
+  inDoubt: 'in doubt',
+  unnamed: 'Unnamed valve',
+  valve: ({ cylinder, valve }: ValveId) => `${capital(valve)} of ${cylinder}`,
+  toCylinder: (cylinder: number) => `To cylinder ${cylinder}`,
+  atCylinder: (cylinder: number) => `At cylinder ${cylinder}`,
+  position: (n: number, m: number) => `Position ${n} of ${m}`,
+  readOf: (n: number, m: number) => `${n} of ${m} read`,
+  kept: 'Kept',
+  writing: 'Writing',
+  notKept: {
+    slow: 'Not kept yet: writing is slow',
+    failed: 'Not kept: writing failed',
+    full: 'Not kept: the disk is full',
+  },
+  noEar: 'No ear: keys and pedal',
+  silent: {
+    'switched off': 'Not speaking: switched off',
+    'no voice': 'Not speaking: no voice here',
+    'not woken': 'Not speaking until a press',
+  },
+  readOnly: 'Read only',
+  otherWindow: 'Another window is counting: read only.',
+  newerLog: 'Kept by a newer version of this app: read only. Reload to get that version.',
+  unreadable: 'This job can’t be read from the device. Nothing was changed.',
+  opening: 'Opening the job.',
+  closed: 'No job is open.',
+  rest: 'Press any key to go on',
+  restCounts: 'Nothing will be counted by it.',
+  crankTo: (cylinder: number) => `to cylinder ${cylinder}`,
+  nextIs: 'cylinder next',
+  standsAt: 'cylinder at firing TDC',
+  crankUnknown: 'crank not placed yet',
+  running: ({ runningDirection, seenFrom }: Engine) => [runningDirection, `from the ${seenFrom}`],
+  read: 'read',
+  nothingCounted: 'Nothing counted yet',
+  noValveOpen: 'No valve open',
+  noTravel: 'No thread or rocker set: counts are kept, no preload shown.',
+  noLifter: 'No lifter chosen: no window to judge by.',
+  pastTravel: 'Past the plunger’s travel',
+  noEngine: 'No engine described: readings wait for a valve’s name.',
+  limits: {
+    keepOutTop: 'keep out',
+    usable: 'usable',
+    preferred: 'preferred',
+    keepOutBottom: 'keep out',
+    bottom: 'bottom',
+  },
+  letter: { exhaust: 'E', intake: 'I' },
+  planWords: {
+    front: 'Front',
+    here: 'TDC',
+    watch: 'watch',
+    state: { open: 'open', next: 'next', skipped: 'skipped' },
+  },
+  dialLabel: (count: string, under: string, socket: string) =>
+    `${count} ${under}, socket at ${socket}`,
+  gaugeLabel: (figure: string, unit: string, word: string) =>
+    word === '' ? `Preload ${figure} ${unit}` : `Preload ${figure} ${unit}, ${word}`,
+  landing: {
+    nothing: 'On the mark',
+    'a bit past': 'A bit past',
+    half: 'Half',
+    'just shy': 'Just shy',
+  } satisfies Record<LandingWord, string>,
+  tapDoes: { counting: 'one more', landing: 'a quarter of a quarter past' },
+  cautions: 'Before you start',
+} as const;
+
+/** What the builder does now, as a sentence; the turn of the crank has its own. */
+export const todo: Readonly<Record<Exclude<Stage, 'turning'>, string>> = {
+  'not opened': 'Open a job.',
+  discarded: 'This job is discarded.',
+  held: 'Holding: nothing is counted.',
+  cautions: 'Read the cautions first.',
+  'pushrods loose': 'Wait until the pushrods spin in the fingers.',
+  'hands clear': 'Everybody’s hands clear?',
+  'choose valve': 'Take up the next valve, or choose one under More.',
+  'to start': 'Run it down to zero lash. Mark the socket at 12.',
+  counting: 'Turn down to the seat. Tap at each mark.',
+  landing: 'How far past the last mark?',
+  read: 'This reading stands. Go on when ready.',
+  'all read': 'Every valve is read. Results say which pushrods.',
+};
+
+export const todoOff = {
+  'to start': 'Loosen until the rocker just leaves its stand.',
+  counting: 'Loosen to first play. Tap at each mark.',
+} as const;
+
+/** Where the crank should be, where its turn may not be told. */
+export function crankLine(cylinder: number | null) {
+  return cylinder === null ? 'Is the crank there?' : `Is the crank at cylinder ${cylinder}?`;
+}
+
+/** The only line of the screen that turns the crank. */
+export function turnLine(
+  cylinder: number | null,
+  turnDeg: number | null,
+  companion: number | null,
+) {
+  const how =
+    turnDeg === null ? 'in its running direction' : `${turnDeg}° in its running direction`;
+  const to = cylinder === null ? '' : ` to cylinder ${cylinder}`;
+  const watch = companion === null ? '' : ` Watch ${companion} cross.`;
+  return `Turn the crank ${how}${to}.${watch}`;
+}
+
+/** A question asked back; `count` writes a count as the job calls it. */
+export function questionLine(question: Question, count: (count48: number) => string): string {
+  const had = count(question.counted48);
+  switch (question.about) {
+    case 'count':
+      return countQuestion(question, had, question.options.map(count));
+    case 'zero':
+      return `${had} counted. Start over from zero?`;
+    case 'seat':
+      return `Something was missed. Seated at ${had}?`;
+    default: {
+      const never: never = question;
+      return never;
+    }
+  }
+}
+
+function countQuestion(
+  question: Question & { about: 'count' },
+  had: string,
+  options: readonly string[],
+): string {
+  const or = options.join(', or ');
+  switch (question.why) {
+    case 'goes back':
+    case 'jumps':
+      return `Had ${had}, heard ${or}?`;
+    case 'position':
+    case 'clock':
+      return options.length > 1 ? `${or}?` : `Had ${had}: is it ${or}?`;
+    case 'began before the seat':
+      return `Heard ${or} as you seated at ${had}?`;
+    case 'grew':
+      return `Took ${had}, then heard ${or}?`;
+    default: {
+      const never: never = question.why;
+      return never;
+    }
+  }
+}
+
+export const answerHint = 'The same again takes it. Take back says no.';
