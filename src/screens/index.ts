@@ -2,6 +2,8 @@
  * What is seen: React, one folder a screen, shared pieces in pieces/.
  * Reads bench, shelf, settings and the pure rooms; talks to no device and keeps nothing itself.
  */
+
+export { App } from './App';
 export { BenchScreen } from './bench';
 export type { Build } from './build';
 export { ErrorBoundary } from './ErrorBoundary';

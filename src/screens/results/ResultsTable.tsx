@@ -5,6 +5,7 @@ import {
   type CylinderRows,
   countText,
   earlierCounts,
+  preloadFigure,
   preloadText,
   resolutionText,
 } from './resultRows';
@@ -26,7 +27,7 @@ export function ResultsTable({ job, rows, units }: Props) {
         <tr>
           <th scope="col">{words.columns.valve}</th>
           <th scope="col">{words.columns.count}</th>
-          <th scope="col">{words.columns.preload}</th>
+          <th scope="col">{words.columns.preload(units)}</th>
           <th scope="col">{words.columns.verdict}</th>
         </tr>
       </thead>
@@ -75,11 +76,11 @@ function Row({ job, line, units }: RowProps) {
             )}
           </td>
           <td>
-            <strong className={styles.figure}>{preloadText(units, line)}</strong>
+            <strong className={styles.figure}>{preloadFigure(units, figures)}</strong>
             {earlier !== null && (
               <span className={styles.under}>
                 {words.earlier(
-                  preloadText(units, { figures: earlier }),
+                  preloadText(units, earlier),
                   earlier.verdict === null ? '' : shown.verdicts[earlier.verdict].toLowerCase(),
                 )}
               </span>

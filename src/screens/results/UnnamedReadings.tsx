@@ -68,7 +68,7 @@ function Unnamed({ job, reading, place, units }: OneProps) {
   return (
     <section className={styles.unnamedOne} aria-label={title}>
       <p>
-        <strong>{title}</strong>, {preloadText(units, { figures })}{' '}
+        <strong>{title}</strong>, {preloadText(units, figures)}{' '}
         {figures.verdict !== null && (
           <span className={styles.verdict}>
             <VerdictMark verdict={figures.verdict} />

@@ -1,6 +1,7 @@
 import {
   type CountedReading,
   cylinderSummaries,
+  type Figures,
   figuresForReading,
   type JobState,
   type Reading,
@@ -63,11 +64,16 @@ export function resolutionText(reading: CountedReading): string {
   return words.resolution[width] ?? words.resolutionDeg(width * 7.5);
 }
 
-/** A preload with its unit; a dash while it can't be known. */
-export function preloadText(units: Units, line: Pick<ValveLine, 'figures'>): string {
-  const { figures } = line;
+/** A preload as a bare figure; a dash while it can't be known. */
+export function preloadFigure(units: Units, figures: Figures | null): string {
   if (figures?.preloadMm == null) return words.none;
-  return `${figureIn(units, figures.preloadMm, figures.window)} ${words.unit[units]}`;
+  return figureIn(units, figures.preloadMm, figures.window);
+}
+
+/** A preload with its unit. */
+export function preloadText(units: Units, figures: Figures | null): string {
+  const figure = preloadFigure(units, figures);
+  return figure === words.none ? figure : `${figure} ${words.unit[units]}`;
 }
 
 /** Counts of the readings before the one that stands, oldest first. */

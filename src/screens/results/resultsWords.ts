@@ -1,4 +1,5 @@
 import type { LengthConvention, ValveId } from '#valvetrain';
+import type { Units } from '#words';
 
 interface Rests {
   /** Valves the answer is worked out from, those the job wants, and those of the engine. */
@@ -21,7 +22,12 @@ export const resultsWords = {
   toBench: 'Go to the bench',
   table: 'Readings',
   cylinder: (cylinder: number) => `Cylinder ${cylinder}`,
-  columns: { valve: 'Valve', count: 'Quarters', preload: 'Preload', verdict: 'Verdict' },
+  columns: {
+    valve: 'Valve',
+    count: 'Quarters',
+    preload: (units: Units) => `Preload, ${units === 'inch' ? 'thou' : 'mm'}`,
+    verdict: 'Verdict',
+  },
   valve: { intake: 'Intake', exhaust: 'Exhaust' },
   letter: { intake: 'I', exhaust: 'E' },
   notRead: 'not read',

@@ -50,7 +50,7 @@ export function CallingStep({ form }: { readonly form: SetUpForm }) {
         ]}
         onChange={(hands) => change({ hands })}
       />
-      <div className={styles.ticks}>
+      <div className={styles.longTicks}>
         <Tick
           label={words.asksLanding}
           ticked={draft.asksLanding}

@@ -70,6 +70,12 @@ const kinds: Readonly<Record<AdjusterKind, string>> = {
   'valve-end screw': 'The screw moves the pushrod by its pitch divided by the ratio.',
 };
 
+/** 'V8', 'Inline 6', '5 cylinders'. */
+function layoutName(layout: EngineLayout, cylinders: number): string {
+  if (layout === 'other') return `${cylinders} cylinders`;
+  return layout === 'V' ? `V${cylinders}` : `${layouts[layout]} ${cylinders}`;
+}
+
 function membersName(members: MembersDraft, several: boolean): string {
   switch (members.kind) {
     case 'all':
@@ -115,7 +121,7 @@ export const setUpWords = {
   notForThis: 'Not for this method',
   typedIn: 'Something else',
   outOfScopeNames,
-  presetLayout: ({ layout, cylinders }: EnginePreset) => `${layouts[layout]} ${cylinders}`,
+  presetLayout: ({ layout, cylinders }: EnginePreset) => layoutName(layout, cylinders),
   cylinders: 'Cylinders',
   order: 'Firing order',
   orderHint: 'Any even-fire order: 1-8-4-3-6-5-7-2, or with spaces.',
@@ -282,7 +288,7 @@ export const setUpWords = {
   nameOf: (engine: Engine | null) =>
     engine === null
       ? 'Unnamed job'
-      : `${layouts[engine.layout]} ${engine.cylinders}, ${engine.firingOrder.join('-')}`,
+      : `${layoutName(engine.layout, engine.cylinders)}, ${engine.firingOrder.join('-')}`,
   problems: {
     engineMissing:
       'Choose the engine’s layout and firing order, type one in, or leave the engine out for now.',

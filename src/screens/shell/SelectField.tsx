@@ -1,3 +1,4 @@
+import { useId } from 'react';
 import { Field, type FieldNote, noteId } from './Field';
 import styles from './field.module.css';
 
@@ -25,29 +26,31 @@ interface Props {
 /** One of a long list. A group without a label stands by itself. */
 export function SelectField(props: Props) {
   const { field, label, value, onChange, unchosen, groups, notes = [] } = props;
+  const id = useId();
   return (
     <Field field={field} notes={notes}>
-      <label className={styles.labelled}>
-        <span className={styles.label}>{label}</span>
-        <select
-          className={styles.input}
-          value={value}
-          aria-invalid={notes.some(({ keep }) => keep === undefined)}
-          aria-describedby={noteId(field)}
-          onChange={(change) => onChange(change.target.value)}
-        >
-          {unchosen && <option value="">{unchosen}</option>}
-          {groups.map((group) =>
-            group.label === '' ? (
-              group.options.map(optionOf)
-            ) : (
-              <optgroup key={group.label} label={group.label}>
-                {group.options.map(optionOf)}
-              </optgroup>
-            ),
-          )}
-        </select>
+      <label className={styles.label} htmlFor={id}>
+        {label}
       </label>
+      <select
+        id={id}
+        className={styles.input}
+        value={value}
+        aria-invalid={notes.some(({ keep }) => keep === undefined)}
+        aria-describedby={noteId(field)}
+        onChange={(change) => onChange(change.target.value)}
+      >
+        {unchosen && <option value="">{unchosen}</option>}
+        {groups.map((group) =>
+          group.label === '' ? (
+            group.options.map(optionOf)
+          ) : (
+            <optgroup key={group.label} label={group.label}>
+              {group.options.map(optionOf)}
+            </optgroup>
+          ),
+        )}
+      </select>
     </Field>
   );
 }

@@ -1,3 +1,4 @@
+import { useId } from 'react';
 import { Field, type FieldNote, noteId } from './Field';
 import styles from './field.module.css';
 
@@ -18,26 +19,28 @@ interface Props {
 /** One line of text or one figure. */
 export function TextField(props: Props) {
   const { field, label, value, onChange, onLeave, notes = [], hint, unit, figures } = props;
+  const id = useId();
   const refused = notes.some(({ keep }) => keep === undefined);
   return (
     <Field field={field} notes={notes}>
-      <label className={styles.labelled}>
-        <span className={styles.label}>{label}</span>
-        <span className={styles.line}>
-          <input
-            className={figures ? `${styles.input} ${styles.figures}` : styles.input}
-            type="text"
-            inputMode={figures ? 'decimal' : 'text'}
-            autoComplete="off"
-            value={value}
-            aria-invalid={refused}
-            aria-describedby={noteId(field)}
-            onChange={(change) => onChange(change.target.value)}
-            onBlur={onLeave}
-          />
-          {unit && <span className={styles.unit}>{unit}</span>}
-        </span>
+      <label className={styles.label} htmlFor={id}>
+        {label}
       </label>
+      <span className={styles.line}>
+        <input
+          id={id}
+          className={figures ? `${styles.input} ${styles.figures}` : styles.input}
+          type="text"
+          inputMode={figures ? 'decimal' : 'text'}
+          autoComplete="off"
+          value={value}
+          aria-invalid={refused}
+          aria-describedby={noteId(field)}
+          onChange={(change) => onChange(change.target.value)}
+          onBlur={onLeave}
+        />
+        {unit && <span className={styles.unit}>{unit}</span>}
+      </span>
       {hint && <p className={styles.hint}>{hint}</p>}
     </Field>
   );

@@ -1,0 +1,94 @@
+import { lazy, type ReactNode, Suspense } from 'react';
+import { useStore } from 'zustand';
+import './tokens.css';
+import './base.css';
+import { BenchScreen } from './bench';
+import type { Route } from './route';
+import { useServices } from './services';
+import { Action } from './shell/Action';
+import { NavBar } from './shell/NavBar';
+import styles from './shell/shell.module.css';
+import { shellWords as words } from './shell/shellWords';
+import { useOpenJob } from './shell/useOpenJob';
+
+// Only the bench is needed up to the first count; the rest comes when it is asked for.
+const SetUpScreen = lazy(() => import('./set-up'));
+const ResultsScreen = lazy(() => import('./results'));
+const JobsScreen = lazy(() => import('./jobs'));
+const SettingsScreen = lazy(() => import('./settings'));
+const AboutScreen = lazy(() => import('./about'));
+
+/**
+ * The whole app: the ways to the screens, and the screen the route names. The bench has the whole
+ * page to itself, its ways out among its own touch targets.
+ */
+export function App() {
+  const route = useStore(useServices().route, (state) => state.route);
+  return (
+    <div className={styles.app}>
+      {route.screen !== 'bench' && <NavBar at={route.screen} />}
+      <Suspense fallback={<Wait sentence={words.fetching} />}>
+        <Screen route={route} />
+      </Suspense>
+    </div>
+  );
+}
+
+function Screen({ route }: { readonly route: Route }): ReactNode {
+  switch (route.screen) {
+    case 'bench':
+      return (
+        <WithJob jobId={route.jobId}>
+          <BenchScreen />
+        </WithJob>
+      );
+    case 'results':
+      return (
+        <WithJob jobId={route.jobId}>
+          <ResultsScreen />
+        </WithJob>
+      );
+    case 'set-up':
+      return route.jobId === null ? (
+        <SetUpScreen jobId={null} />
+      ) : (
+        <WithJob jobId={route.jobId}>
+          <SetUpScreen jobId={route.jobId} />
+        </WithJob>
+      );
+    case 'jobs':
+      return <JobsScreen />;
+    case 'settings':
+      return <SettingsScreen />;
+    case 'about':
+      return <AboutScreen />;
+    default: {
+      const never: never = route;
+      return never;
+    }
+  }
+}
+
+/** Draws its children once the bench has the job open. */
+function WithJob({ jobId, children }: { readonly jobId: string; readonly children: ReactNode }) {
+  const { go } = useServices();
+  const opened = useOpenJob(jobId);
+  if (opened === 'open') return children;
+  if (opened !== 'unreadable') return <Wait sentence={words.opening} />;
+  return (
+    <main className={styles.wait} role="alert">
+      <p>{words.unreadable}</p>
+      <Action main onPress={() => go({ screen: 'jobs' })}>
+        {words.toJobs}
+      </Action>
+    </main>
+  );
+}
+
+function Wait({ sentence }: { readonly sentence: string }) {
+  return (
+    <main className={styles.wait}>
+      <p role="status">{sentence}</p>
+    </main>
+  );
+}

@@ -1,0 +1,109 @@
+import { render } from '@testing-library/react';
+import type { ReactNode } from 'react';
+import { vi } from 'vitest';
+import { createStore } from 'zustand/vanilla';
+import { createBench } from '#bench';
+import { engineSummary, initial, type JobEvent, replay, type SetUp, setUpOf } from '#counting';
+import { createSettings } from '#settings';
+import { createShelf, type JobCard, type JobFileRead } from '#shelf';
+import type { Route } from '../../src/screens/route';
+import {
+  type KeysState,
+  type MouthState,
+  type Services,
+  ServicesProvider,
+} from '../../src/screens/services';
+import { fakeClock } from '../fakes/clock';
+import { fakeKeeper, settled } from '../fakes/keeper';
+
+/** Real bench, shelf and settings over logs in memory; the rest stands still and is watched. */
+export function fakeServices(start: Route = { screen: 'jobs' }) {
+  const clock = fakeClock();
+  const keeper = fakeKeeper();
+  keeper.prompt();
+  let ids = 0;
+  const bench = createBench({
+    clock,
+    keeper,
+    voice: {
+      unlock() {},
+      announce() {},
+      kept() {},
+      alarm() {},
+      cut() {},
+      hush() {},
+    },
+  });
+  const settings = createSettings({ load: async () => null, save: async () => {} });
+  const shelf = createShelf({
+    clock,
+    app: { version: '1.2.3', commit: 'abc1234' },
+    newId: () => {
+      ids += 1;
+      return `job-${ids}`;
+    },
+    keeper: {
+      jobs: async () => [...keeper.logs.values()].map(cardOf).reverse(),
+      read: (jobId) => keeper.read(jobId),
+      append: (events) => keeper.append(events),
+      readJobFile: async (text): Promise<JobFileRead> =>
+        text.startsWith('[')
+          ? { ok: true, events: JSON.parse(text) }
+          : { ok: false, sentence: 'That is no job file.' },
+      writeJobFile: async (events) => JSON.stringify(events),
+    },
+  });
+  const route = createStore<{ readonly route: Route }>(() => ({ route: start }));
+  const services: Services = {
+    bench,
+    shelf,
+    settings,
+    mouth: createStore<MouthState>(() => ({ captions: [], silent: 'no voice', voices: [] })),
+    keys: createStore<KeysState>(() => ({
+      strip: [{ meaning: 'one more', label: 'Space' }],
+      holding: null,
+      learning: null,
+    })),
+    route,
+    build: { version: '1.2.3', commit: 'abc1234' },
+    features: [{ name: 'Wake lock', here: false, without: 'The screen may go dark.' }],
+    go: vi.fn((to: Route) => route.setState({ route: to })),
+    touch: (command) => bench.submit(command, 'touch'),
+    learnPedal: vi.fn(),
+    stopLearning: vi.fn(),
+    forgetKeys: vi.fn(),
+    tryVoice: vi.fn(),
+    save: vi.fn(),
+  };
+  return { services, keeper, clock };
+}
+
+/** Draws a screen inside the app's services. */
+export function draw(screen: ReactNode, services: Services) {
+  return render(<ServicesProvider value={services}>{screen}</ServicesProvider>);
+}
+
+/** A job on this set-up, open on the bench and awake. */
+export async function openJob(services: Services, setUp: SetUp): Promise<string> {
+  const jobId = await services.shelf.create(setUp);
+  if (jobId === null) throw new Error(services.shelf.store.getState().trouble ?? 'no job');
+  await services.bench.open(jobId);
+  services.touch({ type: 'ask', about: 'where' });
+  await settled();
+  return jobId;
+}
+
+function cardOf(events: readonly JobEvent[]): JobCard {
+  const state = events.length === 0 ? initial : replay(events);
+  const { read, wanted } = engineSummary(state);
+  return {
+    id: state.jobId,
+    name: setUpOf(state)?.name ?? '',
+    createdAt: events[0]?.at ?? 0,
+    changedAt: events.at(-1)?.at ?? 0,
+    engine: setUpOf(state)?.engine == null ? null : 'V8',
+    read,
+    wanted,
+    status: state.status,
+  };
+}

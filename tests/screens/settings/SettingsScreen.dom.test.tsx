@@ -1,0 +1,63 @@
+import { act, screen } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { expect, test } from 'vitest';
+import SettingsScreen from '../../../src/screens/settings';
+import { draw, fakeServices } from '../services';
+
+const user = userEvent.setup();
+
+test('changes what it shows', async () => {
+  const { services } = fakeServices();
+  const now = () => services.settings.store.getState().settings;
+  draw(<SettingsScreen />, services);
+  await user.click(screen.getByLabelText('Millimetres'));
+  await user.click(screen.getByLabelText('Terse: the figures'));
+  await user.click(screen.getByLabelText('Speak'));
+  await user.click(screen.getByLabelText('Bright'));
+  await user.click(screen.getByLabelText('Quick'));
+  await user.click(screen.getByLabelText('Keys work on the bench'));
+  expect(now()).toMatchObject({
+    units: 'mm',
+    level: 'terse',
+    speaks: false,
+    shop: 'bright',
+    rate: 1.25,
+    keysOn: false,
+  });
+});
+
+test('asks for the screen’s diagonal, refuses an impossible one, and keeps the last good one', async () => {
+  const { services } = fakeServices();
+  const now = () => services.settings.store.getState().settings;
+  draw(<SettingsScreen />, services);
+  const field = screen.getByLabelText('Screen’s diagonal');
+  await user.type(field, '24');
+  expect(now().screenDiagonalIn).toBe(24);
+  expect(screen.getByText(/The count on the bench reads from about \d+\.\d m\./)).toBeVisible();
+  await user.type(field, '0');
+  expect(field).toHaveAccessibleDescription(/from 3 to 120/);
+  expect(now().screenDiagonalIn).toBe(24);
+});
+
+test('learns the pedal by pressing it, says what to press, and can be stopped', async () => {
+  const { services } = fakeServices();
+  const { rerender } = draw(<SettingsScreen />, services);
+  await user.click(screen.getByRole('button', { name: 'Learn the pedal by pressing it' }));
+  expect(services.learnPedal).toHaveBeenCalledTimes(1);
+  const learning = { sentence: 'Press the pedal once.', done: false, problems: [] };
+  act(() => services.keys.setState({ learning }));
+  expect(screen.getByText('Press the pedal once.')).toBeVisible();
+  await user.click(screen.getByRole('button', { name: 'Stop learning' }));
+  expect(services.stopLearning).toHaveBeenCalledTimes(1);
+  act(() => services.keys.setState({ learning: { ...learning, done: true } }));
+  expect(screen.getByRole('button', { name: 'Done' })).toBeVisible();
+  rerender(null);
+  expect(services.stopLearning).toHaveBeenCalledTimes(2);
+});
+
+test('shows the keys as they are, and says why nothing is spoken', () => {
+  const { services } = fakeServices();
+  draw(<SettingsScreen />, services);
+  expect(screen.getByRole('cell', { name: 'Space' })).toBeVisible();
+  expect(screen.getByText(/This device has no voice/)).toBeVisible();
+});
