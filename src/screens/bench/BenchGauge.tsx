@@ -4,9 +4,9 @@ import { figureIn } from '../pieces/figureIn';
 import { PlungerGauge } from '../pieces/PlungerGauge';
 import { VerdictMark } from '../pieces/VerdictMark';
 import { useBench, useSettings } from '../services';
-import styles from './bench.module.css';
 import { windowAhead } from './benchFigures';
 import { benchWords } from './benchWords';
+import styles from './preload.module.css';
 
 /** Keeps the figure's line open while there is none, so that nothing moves when it comes. */
 const NO_FIGURE = '\u00a0';

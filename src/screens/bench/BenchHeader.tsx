@@ -3,9 +3,9 @@ import { engineSummary, setUpOf, stageOf } from '#counting';
 import { shown } from '#words';
 import { StateTag } from '../pieces/StateTag';
 import { useBench, useServices } from '../services';
-import styles from './bench.module.css';
 import { benchTitle, placeInWalk } from './benchFigures';
 import { benchWords } from './benchWords';
+import styles from './header.module.css';
 
 /** Which valve, how far along, and the states that must never be guessed at. */
 export function BenchHeader() {

@@ -16,9 +16,9 @@ import { figureIn } from '../pieces/figureIn';
 import type { PlanValve } from '../pieces/ValvePlate';
 import { VerdictMark } from '../pieces/VerdictMark';
 import { useBench, useSettings } from '../services';
-import styles from './bench.module.css';
 import { countLine } from './benchFigures';
 import { benchWords } from './benchWords';
+import styles from './plan.module.css';
 
 /** The engine from above with every valve's reading; without an engine, the readings in a row. */
 export function BenchPlan({ turnShown }: { readonly turnShown: boolean }) {
@@ -97,7 +97,7 @@ function spoken(line: ValveLine, valves: ReadonlyMap<string, PlanValve>): string
 function Unnamed({ job, units }: { readonly job: JobState; readonly units: Units }) {
   return (
     <section className={styles.planPanel} aria-label={benchWords.plan}>
-      <p className={styles.missing}>{benchWords.noEngine}</p>
+      <p className={styles.noEngine}>{benchWords.noEngine}</p>
       <ol className={styles.unnamed}>
         {job.readings.slice(-12).map((reading) => {
           const { preloadMm, verdict, window } = figuresForReading(job, reading);

@@ -1,5 +1,5 @@
 import { shown } from '#words';
-import styles from './bench.module.css';
+import styles from './cautions.module.css';
 
 /** The cautions in full, once a job, in place of the dial. */
 export function Cautions() {

@@ -1,9 +1,9 @@
 import { allowed, setUpOf, walkOf } from '#counting';
 import { TouchBar } from '../pieces/TouchBar';
 import { useBench, useServices } from '../services';
-import styles from './bench.module.css';
 import { moreCommands } from './benchTouch';
 import { benchWords } from './benchWords';
+import styles from './more.module.css';
 
 interface Props {
   readonly open: boolean;

@@ -2,8 +2,8 @@ import { useStore } from 'zustand';
 import { allowed, type JobState, nextStage, nextStop, reminders, stageOf } from '#counting';
 import { shown } from '#words';
 import { useBench, useServices } from '../services';
-import styles from './bench.module.css';
 import { benchWords, crankLine, todo, todoOff, turnLine } from './benchWords';
+import styles from './next.module.css';
 
 /** What the builder does now, what a hold will do, what a tap adds, and what must not be forgotten. */
 export function NextBox({ turnShown }: { readonly turnShown: boolean }) {

@@ -1,6 +1,6 @@
 import { useServices } from '../services';
-import styles from './bench.module.css';
 import { benchWords } from './benchWords';
+import styles from './panels.module.css';
 
 /** Why this window only looks on, and the way to take over. */
 export function ReadOnlyPanel({ why }: { readonly why: 'other window' | 'newer log' }) {

@@ -1,8 +1,8 @@
 import { announceReturn, setUpOf } from '#counting';
 import { type SayingContext, say } from '#words';
 import { useBench, useSettings } from '../services';
-import styles from './bench.module.css';
 import { benchWords } from './benchWords';
+import styles from './panels.module.css';
 
 /** The bench at rest: where the builder stands, and that the next press counts nothing (C13). */
 export function RestingPanel() {

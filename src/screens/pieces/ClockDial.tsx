@@ -46,10 +46,10 @@ export function ClockDial(props: Props) {
       )}
       {ghost48 === null ? (
         <>
-          <text y={128} className={styles.under}>
+          <text y={136} className={styles.under}>
             {under}
           </text>
-          <text y={174} className={styles.beside}>
+          <text y={180} className={styles.beside}>
             {beside}
           </text>
         </>
