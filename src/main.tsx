@@ -1,17 +1,114 @@
+import '@fontsource-variable/atkinson-hyperlegible-next';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
-import { appCommit, appVersion } from '#platform';
-import { type Build, ErrorBoundary, FirstPage } from '#screens';
+import { createBench } from '#bench';
+import { systemClock } from '#clock';
+import { joinKeys, joinMouth, joinPlace, type Mouth, saveFile } from '#joining';
+import { createKeeping, readJobFile, writeJobFile } from '#keeping';
+import { appCommit, appVersion, browserFeatures, keepScreenOn, screenLocks } from '#platform';
+import { App, ErrorBoundary, type Route, routeOf, type Services, ServicesProvider } from '#screens';
+import { createSettings } from '#settings';
+import { createShelf } from '#shelf';
 
-const build: Build = { version: appVersion, commit: appCommit };
+const build = { version: appVersion, commit: appCommit };
+const keeping = createKeeping();
+const settings = createSettings({
+  load: () => keeping.setting('settings'),
+  save: (kept) => keeping.putSetting('settings', kept),
+});
+const mouth: Mouth = joinMouth(window, () => settings.store.getState().settings);
+const bench = createBench({ clock: systemClock, keeper: keeping, voice: mouth.speaker });
+mouth.follow(() => bench.store.getState().job);
+const shelf = createShelf({
+  clock: systemClock,
+  app: build,
+  newId: () => crypto.randomUUID(),
+  keeper: {
+    jobs: keeping.jobs,
+    read: keeping.read,
+    append: keeping.append,
+    readJobFile,
+    writeJobFile: async (events) => writeJobFile(events, build, systemClock.now()),
+  },
+});
 
-const place = document.getElementById('app');
-if (!place) throw new Error('index.html has no element with the id app');
+let letScreenSleep: (() => void) | null = null;
 
-createRoot(place).render(
+/** The bench follows the address: its job is opened, and the screen kept on while it shows. */
+function arrived(route: Route): void {
+  letScreenSleep?.();
+  letScreenSleep = null;
+  if (route.screen === 'bench')
+    letScreenSleep = keepScreenOn({ locks: screenLocks(window), document });
+  if (!('jobId' in route) || route.jobId === null) return;
+  if (bench.store.getState().jobId !== route.jobId) void bench.open(route.jobId);
+}
+
+const place = joinPlace(window, arrived);
+const keys = joinKeys({
+  page: window,
+  bench,
+  settings,
+  speaker: mouth.speaker,
+  onBench: () => place.store.getState().route.screen === 'bench',
+});
+
+const services: Services = {
+  bench,
+  shelf,
+  settings,
+  mouth: mouth.store,
+  keys: keys.store,
+  route: place.store,
+  build,
+  features: browserFeatures.map(({ name, detect, lost }) => ({
+    name,
+    here: detect(window),
+    without: lost,
+  })),
+  go: place.go,
+  touch: (command) => bench.submit(command, 'touch'),
+  learnPedal: keys.learnPedal,
+  stopLearning: keys.stopLearning,
+  forgetKeys: keys.forgetKeys,
+  tryVoice: mouth.tryVoice,
+  save: (fileName, text) => saveFile(document, fileName, text),
+};
+
+/** The first place: the address's own, else the job changed last, else the demo job. */
+async function firstRoute(): Promise<Route> {
+  const asked = routeOf(window.location.hash);
+  if (asked !== null) return asked;
+  await shelf.list();
+  const last = shelf.store.getState().jobs.find(({ status }) => status === 'open');
+  if (last !== undefined) return { screen: 'bench', jobId: last.id };
+  const { default: demo } = await import('#demo-job');
+  const jobId = await shelf.importJob(JSON.stringify(demo));
+  return jobId === null ? { screen: 'jobs' } : { screen: 'bench', jobId };
+}
+
+async function start(): Promise<void> {
+  await settings.load();
+  settings.store.subscribe(({ settings: now }) => follow(now.shop));
+  follow(settings.store.getState().settings.shop);
+  place.go(await firstRoute());
+}
+
+function follow(shop: 'bright' | 'dark'): void {
+  document.documentElement.dataset.shop = shop;
+  mouth.choose(settings.store.getState().settings);
+}
+
+const root = document.getElementById('app');
+if (!root) throw new Error('index.html has no element with the id app');
+
+createRoot(root).render(
   <StrictMode>
     <ErrorBoundary build={build}>
-      <FirstPage build={build} />
+      <ServicesProvider value={services}>
+        <App />
+      </ServicesProvider>
     </ErrorBoundary>
   </StrictMode>,
 );
+void start();
