@@ -12,12 +12,17 @@ export type RunningDirection = 'clockwise' | 'anticlockwise';
 /** Where the builder stands: 'front' is the pulley or free end, 'rear' the flywheel end. */
 export type SeenFrom = 'front' | 'rear';
 
-/** A four-stroke engine that fires evenly: one cylinder every 720/n degrees. */
+/** A four-stroke engine. It fires evenly, one cylinder every 720/n degrees, unless angles are typed. */
 export interface Engine {
   readonly layout: EngineLayout;
   /** 1 to 12. */
   readonly cylinders: number;
   readonly firingOrder: readonly number[];
+  /**
+   * An odd-fire engine's firing TDCs, crank degrees, one for each place in the firing order: first 0,
+   * rising, all below 720. Left out, the engine fires evenly.
+   */
+  readonly firingAnglesDeg?: readonly number[];
   readonly numbering: Numbering;
   /**
    * Cylinder numbers of each bank, front to rear. The first bank lies on the left for someone
@@ -43,12 +48,20 @@ export function makeEngine(input: EngineInput): Engine {
 
 /**
  * The cylinder n/2 places on in the firing order, at overlap (valves rocking) when this one is at
- * its firing TDC. Undefined for an odd number of cylinders, or one not in the order.
+ * its firing TDC. Undefined for an odd number of cylinders, or one not in the order. Where firing
+ * angles are typed it is the cylinder a whole turn away to within a degree; undefined where none is.
  */
 export function companion(e: Engine, cylinder: number): number | undefined {
   const count = e.firingOrder.length;
   const place = e.firingOrder.indexOf(cylinder);
-  if (place < 0 || count % 2 !== 0) return undefined;
+  if (place < 0) return undefined;
+  if (e.firingAnglesDeg !== undefined) {
+    const own = firingAngleDeg(e, cylinder);
+    return e.firingOrder.find(
+      (other) => Math.abs(Math.abs(firingAngleDeg(e, other) - own) - 360) <= 1,
+    );
+  }
+  if (count % 2 !== 0) return undefined;
   return e.firingOrder[(place + count / 2) % count];
 }
 
@@ -57,12 +70,23 @@ export function companion(e: Engine, cylinder: number): number | undefined {
  * @throws RangeError if the cylinder is not in the firing order.
  */
 export function firingAngleDeg(e: Engine, cylinder: number): number {
-  return placeInOrder(e, cylinder) * turnToNextDeg(e);
+  const place = placeInOrder(e, cylinder);
+  return e.firingAnglesDeg?.[place] ?? place * turnToNextDeg(e);
 }
 
-/** Crank degrees from one firing TDC to the next in order: 720/n. */
+/** Crank degrees from one firing TDC to the next in order where the engine fires evenly: 720/n. */
 export function turnToNextDeg(e: Engine): number {
   return 720 / e.cylinders;
+}
+
+/**
+ * Crank degrees in the running direction from one cylinder's firing TDC to another's, above 0 and up
+ * to 720 (a cylinder to itself is two whole turns). Holds for odd-fire engines too.
+ * @throws RangeError if either cylinder is not in the firing order.
+ */
+export function turnBetweenDeg(e: Engine, from: number, to: number): number {
+  const turn = (firingAngleDeg(e, to) - firingAngleDeg(e, from) + 720) % 720;
+  return turn === 0 ? 720 : turn;
 }
 
 /**

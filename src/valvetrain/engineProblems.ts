@@ -1,3 +1,4 @@
+import { firingAngleProblems } from './crank/firingAngleProblems';
 import { companion, cylinderNumbers, type Engine, isCylinderCount, MOST_CYLINDERS } from './engine';
 import { listFigure, plainFigure } from './figures';
 import { hasRefusal, odd, type Problem, refused } from './problems';
@@ -5,7 +6,7 @@ import { hasRefusal, odd, type Problem, refused } from './problems';
 /**
  * What is wrong with an engine. Empty when it can be used. Refused: a cylinder count outside 1 to
  * 12, a cylinder missing from the firing order or the banks, there twice, or not of this engine,
- * banks that don't suit the layout. Odd: an order that doesn't begin with 1, banks of unequal
+ * banks that don't suit the layout, firing angles that can't be. Odd: an order that doesn't begin with 1, banks of unequal
  * length, or companions that an engine of this layout does not have.
  */
 export function engineProblems(e: Engine): readonly Problem[] {
@@ -13,6 +14,7 @@ export function engineProblems(e: Engine): readonly Problem[] {
   const found = [
     ...coverProblems('firingOrder', 'firing order', e.firingOrder, e.cylinders),
     ...bankProblems(e),
+    ...firingAngleProblems(e),
   ];
   return hasRefusal(found) ? found : [...found, ...startProblems(e), ...companionProblems(e)];
 }
@@ -137,6 +139,7 @@ function startProblems(e: Engine): readonly Problem[] {
  * often mistyped. Derived.
  */
 function companionProblems(e: Engine): readonly Problem[] {
+  if (e.firingAnglesDeg !== undefined) return [];
   const wrong = cylinderNumbers(e.cylinders).find((cylinder) => {
     const expected = expectedCompanion(e, cylinder);
     return expected !== undefined && companion(e, cylinder) !== expected;

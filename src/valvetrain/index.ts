@@ -1,7 +1,7 @@
 /**
  * The valvetrain: what is true of the engine. Turns and threads, the rocker as a lever, preload,
- * windows and verdicts, pushrod length, firing order and companions, and what is wrong with a
- * typed figure.
+ * windows and verdicts, pushrod length, firing order and companions, cam timing and where the crank
+ * must stand, and what is wrong with a typed figure.
  *
  * Pure maths: this room imports no other, and knows no job, no clock, no browser and no storage.
  * Lengths are millimetres, crank angles degrees, counts whole 48ths of a turn. Inches and thou
@@ -9,6 +9,58 @@
  */
 
 export { adjusterProblems } from './adjusterProblems';
+export {
+  type CamCard,
+  eventsFromLobes,
+  exhaustCentrelineDeg,
+  exhaustLobe,
+  intakeClosingDeg,
+  intakeLobe,
+  type Lobe,
+  type LobeFigures,
+  lobesFromEvents,
+  overlapDeg,
+  type StatedLift,
+  statedLifts,
+  type ValveEvents,
+} from './crank/camCard';
+export { camProblems } from './crank/camProblems';
+export { fewestStops, type StopFinding, type StopWish } from './crank/fewestStops';
+export { LONGEST_DURATION_DEG } from './crank/lobeProblems';
+export {
+  type OpenSpan,
+  openSpan,
+  type ValveAt,
+  type ValveMotion,
+  valveAt,
+  valvesAt,
+} from './crank/motion';
+export { type PistonAt, pistonAt, pistonsAt, type Stroke } from './crank/piston';
+export { describeProof, type Proof } from './crank/proof';
+export {
+  cautiousCam,
+  FIFTY_THOU_WIDENING_DEG,
+  type SeatTiming,
+  seatTiming,
+} from './crank/seatTiming';
+export type { Shortfall, ValveMargin } from './crank/shortfalls';
+export {
+  DEFAULT_MARGIN_DEG,
+  type PlannedStop,
+  planAtAngles,
+  planByCylinder,
+  planByValve,
+  type StopPlan,
+} from './crank/stopPlan';
+export { type Tdc, tdcsOf } from './crank/tdcs';
+export {
+  type WalkFinding,
+  type WalkMethod,
+  type WalkWish,
+  walkFor,
+  walkMethods,
+} from './crank/walk';
+export { goRoundAgain, type Walk, type WalkStep } from './crank/walkStep';
 export {
   companion,
   type Engine,
@@ -20,6 +72,7 @@ export {
   type Numbering,
   type RunningDirection,
   type SeenFrom,
+  turnBetweenDeg,
   turnToNextDeg,
 } from './engine';
 export { engineProblems } from './engineProblems';
