@@ -1,4 +1,4 @@
-import { lazy, type ReactNode, Suspense } from 'react';
+import { lazy, type ReactNode, Suspense, useEffect } from 'react';
 import { useStore } from 'zustand';
 import './tokens.css';
 import './base.css';
@@ -24,9 +24,14 @@ const AboutScreen = lazy(() => import('./about'));
  */
 export function App() {
   const route = useStore(useServices().route, (state) => state.route);
+  const { screen } = route;
+  // Each screen is begun at its top, wherever the one before it was scrolled to.
+  useEffect(() => {
+    if (screen !== 'bench') window.scrollTo(0, 0);
+  }, [screen]);
   return (
     <div className={styles.app}>
-      {route.screen !== 'bench' && <NavBar at={route.screen} />}
+      {screen !== 'bench' && <NavBar at={screen} />}
       <Suspense fallback={<Wait sentence={words.fetching} />}>
         <Screen route={route} />
       </Suspense>

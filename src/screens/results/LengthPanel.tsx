@@ -11,10 +11,11 @@ interface Props {
 
 /** What to order: one length for all; with adjustable rockers where to stop, and no order. */
 export function LengthPanel({ job, units }: Props) {
+  const adjustable = setUpOf(job)?.rockers === 'adjustable';
   return (
     <section className={styles.length} aria-labelledby="one-length">
-      <h2 id="one-length">{words.length}</h2>
-      {setUpOf(job)?.rockers === 'adjustable' ? (
+      <h2 id="one-length">{adjustable ? words.whereToStop : words.length}</h2>
+      {adjustable ? (
         <>
           <p className={styles.answer}>{words.adjustable}</p>
           {stopLines(job, units).map((line) => (

@@ -56,6 +56,7 @@ export const resultsWords = {
   planState: { open: 'counting', next: 'next', skipped: 'skipped' },
 
   length: 'One length for all',
+  whereToStop: 'Where to stop',
   fits: (fits: number, of: number) =>
     fits === of
       ? `Puts ${of === 1 ? 'the one valve' : `all ${of}`} inside the usable window.`

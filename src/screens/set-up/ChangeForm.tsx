@@ -14,11 +14,12 @@ import { useSetUpForm } from './useSetUpForm';
 interface Props {
   readonly jobId: string;
   readonly start: Draft;
-  readonly note: string | null;
+  /** What was typed before a reload is back: its note, and the way to the set-up in force instead. */
+  readonly restored: { readonly note: string; readonly onDrop: () => void } | null;
 }
 
 /** Changes the set-up of the open job; with readings taken, asks what becomes of them. */
-export function ChangeForm({ jobId, start, note }: Props) {
+export function ChangeForm({ jobId, start, restored }: Props) {
   const { bench, go } = useServices();
   const settings = useSettings();
   const readings = useBench((state) => state.job.readings.length);
@@ -47,10 +48,11 @@ export function ChangeForm({ jobId, start, note }: Props) {
 
   return (
     <>
-      {note !== null && (
-        <p className={styles.note} role="status">
-          {note}
-        </p>
+      {restored !== null && (
+        <div className={styles.note} role="status">
+          <p>{restored.note}</p>
+          <Action onPress={restored.onDrop}>{words.inForce}</Action>
+        </div>
       )}
       <SetUpFields form={form}>
         {told.length > 0 && (

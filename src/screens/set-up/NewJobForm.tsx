@@ -42,6 +42,11 @@ export function NewJobForm({ start, note, onStartEmpty }: Props) {
       {note !== null && (
         <div className={styles.note} role="status">
           <p>{note}</p>
+          {form.read.setUp !== null && (
+            <Action main disabled={busy} onPress={() => void begin()}>
+              {words.beginAsIs}
+            </Action>
+          )}
           <Action onPress={onStartEmpty}>{words.startEmpty}</Action>
         </div>
       )}

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import { setUpOf } from '#counting';
 import { useBench, useServices, useSettings } from '../services';
 import { Page } from '../shell/Page';
@@ -76,8 +76,13 @@ function Change({ jobId }: { readonly jobId: string }) {
   const { units } = useSettings();
   const access = useBench((state) => state.access);
   const setUp = useBench((state) => setUpOf(state.job));
-  const [kept] = useState(() => keptDraft(sessionStorage, jobId));
-  const start = kept ?? (setUp && draftFrom(setUp, units));
+  const [kept, setKept] = useState(() => keptDraft(sessionStorage, jobId));
+  const [unitsAtStart] = useState(units);
+  // The form converts its own text when the units change, so its start stays as it was.
+  const start = useMemo(
+    () => (kept === null ? setUp && draftFrom(setUp, unitsAtStart) : inUnits(kept, unitsAtStart)),
+    [kept, setUp, unitsAtStart],
+  );
   const trouble = start === null ? words.noJob : access === 'writer' ? null : words.readOnly;
   return (
     <Page title={words.titleChange}>
@@ -85,9 +90,20 @@ function Change({ jobId }: { readonly jobId: string }) {
         <p role="status">{trouble}</p>
       ) : (
         <ChangeForm
+          key={kept === null ? 'in force' : 'restored'}
           jobId={jobId}
-          start={inUnits(start, units)}
-          note={kept === null ? null : words.restored}
+          start={start}
+          restored={
+            kept === null
+              ? null
+              : {
+                  note: words.restored,
+                  onDrop() {
+                    dropDraft(sessionStorage, jobId);
+                    setKept(null);
+                  },
+                }
+          }
         />
       )}
     </Page>

@@ -99,6 +99,7 @@ export const setUpWords = {
   titleChange: 'Change the set-up',
   copied: (name: string) => `Copied from ‘${name}’. Check what differs on this engine.`,
   restored: 'You are back where you left off: nothing you typed is lost.',
+  inForce: 'Show the set-up in force instead',
   startEmpty: 'Start with nothing filled in',
   loading: 'Looking for your last set-up…',
   noJob: 'This job is not open here, so its set-up can’t be changed.',
@@ -269,6 +270,7 @@ export const setUpWords = {
   helper: 'A helper turns the crank',
 
   begin: 'Start counting',
+  beginAsIs: 'Count on it as it stands',
   keepChange: 'Change the set-up',
   applyAll: 'Change it for all readings',
   applyFromHere: 'Change it from here on',

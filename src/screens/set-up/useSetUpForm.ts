@@ -21,14 +21,17 @@ export interface SetUpForm {
   goTo(field: string): void;
 }
 
-/** Holds a draft while it is filled in; `onDraft` is told of every change. */
+/** Holds a draft while it is filled in; `onDraft` is told of every change, not of the start. */
 export function useSetUpForm(start: Draft, onDraft: (draft: Draft) => void): SetUpForm {
+  const [begun] = useState(start);
   const [draft, setDraft] = useState(start);
   const [left, setLeft] = useState<ReadonlySet<string>>(new Set());
   const [asked, setAsked] = useState(false);
   const place = useRef<HTMLDivElement>(null);
   const read = useMemo(() => readDraft(draft), [draft]);
-  useEffect(() => onDraft(draft), [draft, onDraft]);
+  useEffect(() => {
+    if (draft !== begun) onDraft(draft);
+  }, [draft, begun, onDraft]);
 
   function update(change: (draft: Draft) => Draft): void {
     setDraft(change);

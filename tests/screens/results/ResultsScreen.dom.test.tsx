@@ -116,7 +116,7 @@ describe('two valves of one cylinder', () => {
 test('adjustable rockers order nothing and say where to stop', async () => {
   const { services } = await twoValves(oneCylinder({ rockers: 'adjustable' }));
   draw(<ResultsScreen />, services);
-  const panel = screen.getByRole('region', { name: 'One length for all' });
+  const panel = screen.getByRole('region', { name: 'Where to stop' });
   expect(panel).toHaveTextContent('nothing is ordered');
   // Target 90 thou = 2.286 mm; / 0.49632 = 4.606 quarters, 4½ to the nearest quarter of one.
   expect(panel).toHaveTextContent('stop at about 4½ quarters past zero lash, for 90 thou');

@@ -132,6 +132,21 @@ describe('a new job', () => {
     expect(screen.getByLabelText('Length of the test pushrod')).toHaveValue('');
   });
 
+  test('a returning builder counts on the copied set-up with one press', async () => {
+    const { services } = fakeServices();
+    await services.shelf.create(v8SetUp());
+    draw(<SetUpScreen jobId={null} />, services);
+    await user.click(await screen.findByRole('button', { name: 'Count on it as it stands' }));
+    await waitFor(() =>
+      expect(services.go).toHaveBeenCalledWith({ screen: 'bench', jobId: 'job-2' }),
+    );
+    expect(await services.shelf.lastSetUp()).toEqual({
+      ...v8SetUp(),
+      name: 'V8, 1-8-4-3-6-5-7-2',
+      scope: expect.arrayContaining([...v8SetUp().scope]),
+    });
+  });
+
   test('shows pitch and lever side by side, and says where they conflict', async () => {
     await started();
     await shortestRoad('8.150');
@@ -160,6 +175,21 @@ describe('a change to the open job', () => {
     expect(setUpOf(job)?.adjuster?.rockerRatio).toBe(1.6);
     expect(setUpOf(job)?.name).toBe('Pump 3');
     expect(services.go).toHaveBeenCalledWith({ screen: 'bench', jobId });
+    expect(sessionStorage).toHaveLength(0);
+  });
+
+  test('half typed survives a reload, and gives way to the set-up in force when asked', async () => {
+    const { services } = fakeServices();
+    const jobId = await openJob(services, v8SetUp());
+    draw(<SetUpScreen jobId={jobId} />, services).unmount();
+    const looked = draw(<SetUpScreen jobId={jobId} />, services);
+    expect(screen.queryByText(/nothing you typed is lost/)).toBeNull();
+    await type('Rocker ratio', '1.6');
+    looked.unmount();
+    draw(<SetUpScreen jobId={jobId} />, services);
+    expect(screen.getByLabelText('Rocker ratio')).toHaveValue('1.6');
+    await user.click(screen.getByRole('button', { name: 'Show the set-up in force instead' }));
+    expect(screen.getByLabelText('Rocker ratio')).toHaveValue('1.7');
   });
 
   test.each([
