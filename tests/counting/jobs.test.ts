@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import {
   allowed,
   engineSummary,
+  figuresNow,
   nextStage,
   nextStop,
   oneLength,
@@ -11,7 +12,7 @@ import {
   valvesLeft,
 } from '#counting';
 import { valveKey } from '#valvetrain';
-import { given, type Job, opened, outcomes, ready, when } from './given';
+import { given, type Job, opened, outcomes, ready, type Step, when } from './given';
 import { allValves, countNow, eightCylinders, engineOf, exhaust, intake } from './samples';
 import {
   advance,
@@ -272,7 +273,53 @@ describe('going from valve to valve', () => {
   });
 });
 
+describe('what the bench remembers', () => {
+  const loaded = (...steps: readonly Step[]) => given(ready(four), steps).state.crank.loaded;
+  const off = [loosening, seat, press, zero];
+
+  test('a lifter is pressed in by a count down, not by one off, and no other count frees it', () => {
+    expect(loaded(zero)).toBe(false);
+    expect(loaded(zero, press, takeBack)).toBe(true);
+    expect(loaded(...off)).toBe(false);
+    expect(loaded(...read, next, ...off)).toBe(true);
+    expect(loaded(...read, pushrodsLoose)).toBe(false);
+  });
+
+  test('a reading repeats one of its own round only', () => {
+    const round = say('round', { type: 'startRound', purpose: 'final check' });
+    const job = given(ready(four), [...read, round, goTo(1, 'exhaust'), ...read]);
+    expect(job.state.readings.at(-1)).toMatchObject({ round: 2, repeatOf: null });
+  });
+
+  test('a valve skipped twice stands once, after the others', () => {
+    const job = given(ready({ ...four, scope: [exhaust(1), exhaust(4)] }), [skip, skip, skip]);
+    expect(job.state.skipped).toEqual([exhaust(4), exhaust(1)]);
+  });
+
+  test('skipping the valve the crank was sent to forgets where it was sent', () => {
+    const job = given(ready(four), [goTo(4), skip]);
+    expect(job.state.crank).toMatchObject({ heading: null, headingValve: null });
+  });
+
+  test('a valve at this position is taken up at once; a cylinder that is done is left', () => {
+    expect(open(given(ready(four), [goTo(1, 'intake')]))).toBe('1 intake');
+    const done = given(ready(four), [...read, next, ...read]);
+    expect(outcomes(when(done, nextCylinder))).toEqual(['valveLeft']);
+  });
+
+  test('before the start there are no figures', () => {
+    expect(figuresNow(ready(four).state)).toBeNull();
+    expect(figuresNow(given(ready(four), [zero]).state)).toMatchObject({ preloadMm: 0 });
+  });
+});
+
 describe('a changed set-up', () => {
+  test('readings remember the set-up they were first figured on', () => {
+    const change = changeSetUp('again', { name: 'again' }, 'all', four);
+    const job = given(ready(four), [...read, change, change]);
+    expect(job.state.readings[0]).toMatchObject({ takenOn: 1, setUp: job.state.seq });
+  });
+
   test('another engine forgets where the crank stands', () => {
     const job = given(ready(four), [
       changeSetUp('another order', { engine: engineOf(1, 2, 4, 3) }, 'all', four),

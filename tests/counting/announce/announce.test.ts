@@ -301,6 +301,11 @@ describe('results', () => {
     ).toEqual(['read', 'round started', 'valve']);
   });
 
+  test('a cylinder is done once it is left, not when one of its valves is counted again', () => {
+    expect(facts(toldBy(bothRead, repeat))).toEqual(['valve']);
+    expect(facts(toldBy(bothRead, goTo(1, 'exhaust')))).toEqual(['valve']);
+  });
+
   test('a repeat says which it is', () => {
     const told = toldBy(given(ready(four), [...read, repeat, zero, press, seat]), land('half'));
     expect(told[0]?.fact).toMatchObject({ kind: 'read', repeat: 2 });

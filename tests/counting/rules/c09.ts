@@ -1,4 +1,5 @@
 import {
+  advance,
   call,
   land,
   overlap,
@@ -73,6 +74,13 @@ export const c09: Rule = {
       title: 'a seat by key is not asked',
       given: doubtfulFour,
       when: [seatKey],
+      comes: [{ event: 'seated' }],
+      leaves: { readings: 1 },
+    },
+    {
+      title: 'a seat by the held pedal is not asked',
+      given: doubtfulFour,
+      when: [advance],
       comes: [{ event: 'seated' }],
       leaves: { readings: 1 },
     },

@@ -2,6 +2,7 @@ import {
   call,
   half,
   heard,
+  hold,
   land,
   next,
   oclock,
@@ -178,6 +179,13 @@ export const c11: Rule = {
       when: [heard('a', 4500, call(5))],
       comes: [{ refused: 'not now' }],
       leaves: { valve: '1 intake', counted: 0 },
+    },
+    {
+      title: 'while held a late number is refused like any other',
+      given: [...seatedAtFour, hold],
+      when: [heard('a', 2500, call(5))],
+      comes: [{ refused: 'not now' }],
+      leaves: { stage: 'held', asking: false },
     },
     {
       title: 'a number that can’t be counted is refused, late or not',
