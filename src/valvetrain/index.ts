@@ -1,7 +1,8 @@
 /**
  * The valvetrain: what is true of the engine. Turns and threads, the rocker as a lever, preload,
- * windows and verdicts, pushrod length, firing order and companions, cam timing and where the crank
- * must stand, and what is wrong with a typed figure.
+ * windows and verdicts, how sure a reading is, which pushrods to choose, what other parts change,
+ * firing order and companions, cam timing and where the crank must stand, and what is wrong with a
+ * typed figure.
  *
  * Pure maths: this room imports no other, and knows no job, no clock, no browser and no storage.
  * Lengths are millimetres, crank angles degrees, counts whole 48ths of a turn. Inches and thou
@@ -9,6 +10,15 @@
  */
 
 export { adjusterProblems } from './adjusterProblems';
+export * from './changes';
+export {
+  CHECKING_PER_TURN_MM,
+  CHECKING_TURNS_MOST,
+  type CheckingPushrod,
+  checkingPreload,
+  checkingPushrodLengthMm,
+} from './checkingPushrod';
+export * from './choosing';
 export {
   type CamCard,
   eventsFromLobes,
@@ -78,7 +88,14 @@ export {
 export { engineProblems } from './engineProblems';
 export { type EnginePreset, engineFromPreset, engines } from './engines';
 export { type GroupMembers, groupOf, groupProblems, type ValveGroup } from './groups';
-export type { LengthConvention, PushrodLength } from './lengths';
+export {
+  ballFlatMm,
+  inConvention,
+  type LengthConvention,
+  type PushrodEnd,
+  type PushrodEnds,
+  type PushrodLength,
+} from './lengths';
 export {
   type Adjuster,
   type AdjusterKind,
@@ -108,6 +125,7 @@ export {
   turn48,
   turn48FromDegrees,
 } from './turns';
+export * from './uncertainty';
 export {
   parseValveKey,
   sameValve,

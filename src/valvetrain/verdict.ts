@@ -1,3 +1,4 @@
+import { guard } from './uncertainty/guard';
 import { EDGE_TOLERANCE_MM, type Window } from './windows';
 
 /** What a preload is called, from loose to bottomed. */
@@ -52,15 +53,12 @@ export function verdict(preloadMm: number, w: Window, uncertaintyMm = 0): Verdic
     throw new RangeError(`Uncertainty must be 0 or more; got ${uncertaintyMm}.`);
   }
   const word = plainVerdict(preloadMm, w);
-  const limit = nearestUnsettled(preloadMm, GUARD_FACTOR * uncertaintyMm, w);
+  const limit = nearestUnsettled(preloadMm, guard(uncertaintyMm), w);
   if (limit === undefined) return { word, cantTell: false };
   const acrossMm = limit.limitMm + (limit.isAbove(preloadMm) ? -1 : 1) * 2 * EDGE_TOLERANCE_MM;
   const against = { word: withoutSide(plainVerdict(acrossMm, w)), limitMm: limit.limitMm };
   return { word, cantTell: true, against };
 }
-
-/** One-sided 95 % of a normal distribution, 1.645, rounded up. */
-const GUARD_FACTOR = 1.65;
 
 /** A limit that hurts, and which side of it a preload is on, the edge counted as the verdict does. */
 interface Limit {

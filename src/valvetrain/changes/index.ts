@@ -1,0 +1,18 @@
+/** What other parts, or warmth, do to the length of pushrod needed. */
+export {
+  exhaustStemStart,
+  type HotAssumptions,
+  type HotEstimate,
+  hotEstimate,
+  type WarmPiece,
+  type WarmStem,
+} from './hot';
+export { expansionPerK, type MaterialId } from './materials';
+export {
+  type ActsAt,
+  type LengthChange,
+  type LengthTerm,
+  lengthChange,
+  type PartsChange,
+} from './partsChange';
+export { travelLeftMm } from './tipGap';
