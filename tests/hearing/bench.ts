@@ -66,8 +66,15 @@ const ON_THE_WAY: readonly (readonly [Stage, CommandBody])[] = [
   ['read', { type: 'next', cylinder: true }],
 ];
 
+/** What a stage needs of the set-up. */
+function setUpFor(stage: Stage): SetUp {
+  if (stage === 'choose valve') return v8SetUp({ engine: null, scope: [] });
+  if (stage === 'all read') return v8SetUp({ scope: [{ cylinder: 1, valve: 'exhaust' }] });
+  return v8SetUp({ hands: stage === 'hands clear' ? 'with helper' : 'alone' });
+}
+
 /** A job brought to this stage by ordinary commands; counting, it stands at four quarters. */
-export function benchAt(stage: Stage, setUp: SetUp = v8SetUp()): PlainBench {
+export function benchAt(stage: Stage, setUp: SetUp = setUpFor(stage)): PlainBench {
   const bench = openJob(setUp);
   if (stage === 'discarded') bench.submit({ type: 'discard' }, START_AT, 'touch');
   if (stage === 'held') {
@@ -83,7 +90,6 @@ export function benchAt(stage: Stage, setUp: SetUp = v8SetUp()): PlainBench {
       bench.submit({ type: 'call', to48: turn48(to48), form: 'bare' }, START_AT, 'key');
     }
   }
-  if (stage === 'choose valve') bench.submit({ type: 'skip' }, START_AT, 'key');
   return bench;
 }
 

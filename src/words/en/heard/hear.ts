@@ -58,15 +58,14 @@ function inexact(tokens: readonly string[], grammar: Grammar): Inexact {
   if (isSeveral(tokens, grammar)) {
     return { kind: 'missed', near: tokens.join(' '), why: 'two' };
   }
+  const begun = unfinished(tokens);
+  if (begun !== null) return { kind: 'missed', near: begun, why: 'unfinished' };
   const near = nearest(tokens, grammar);
   if (near?.kind === 'meaning') {
     const { meaning, phrase, cost } = near;
     return { kind: 'meaning', meanings: [meaning], phrase, cost, plainCount: false };
   }
-  if (near !== null) return near;
-  const begun = unfinished(tokens);
-  if (begun !== null) return { kind: 'missed', near: begun, why: 'unfinished' };
-  return lastWords(tokens);
+  return near ?? lastWords(tokens);
 }
 
 /** 'Zero', 'seated': too short to act on, but near enough to say what would do. */

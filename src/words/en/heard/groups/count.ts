@@ -28,7 +28,7 @@ function afterCarrier(tokens: readonly string[], { carrier }: Grammar): readonly
   return tokens[0] === carrier ? tokens.slice(1) : null;
 }
 
-function count48Of(body: readonly string[], { calling }: Grammar): number | null {
+function count48Of(body: readonly string[], { calling, stage }: Grammar): number | null {
   const text = body.join(' ');
   const heard = hearNumber(text);
   if (heard === undefined) {
@@ -39,6 +39,8 @@ function count48Of(body: readonly string[], { calling }: Grammar): number | null
   if (heard.unit === 'turn') return null;
   if (heard.unit === 'stroke' && calling.way !== 'strokes') return null;
   if (heard.whole === 0 && (heard.unit === undefined || heard.fraction.num === 0)) return null;
+  // At 'how far?' a part of a quarter is the landing, not a count.
+  if (heard.whole === 0 && stage === 'landing') return null;
   return heardCount48(heard, unitOf(calling)) ?? null;
 }
 

@@ -31,17 +31,13 @@ export const move: PhraseGroup = {
   name: 'move',
   when: 'not while counting; skipping always',
   fixed: [
-    {
-      said: 'next valve',
-      written: ['next valves', 'next vow', 'next valve please', 'next valv'],
-      commands: ['next', 'chooseValve'],
-      // Between valves there is none to leave: the next one is taken up.
-      means: ({ stage }) => ({
-        kind: 'command',
-        command:
-          stage === 'choose valve' ? { type: 'chooseValve' } : { type: 'next', cylinder: false },
-      }),
-    },
+    command(
+      'next valve',
+      { type: 'next', cylinder: false },
+      'next valves',
+      'next vow',
+      'next valv',
+    ),
     command('next cylinder', { type: 'next', cylinder: true }, 'next cylinders', 'next cilinder'),
     command(
       'skip this valve',
