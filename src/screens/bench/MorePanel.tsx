@@ -4,6 +4,7 @@ import { useBench, useServices } from '../services';
 import { moreCommands } from './benchTouch';
 import { benchWords } from './benchWords';
 import styles from './more.module.css';
+import { SaidSoFar } from './SaidSoFar';
 
 interface Props {
   readonly open: boolean;
@@ -75,6 +76,7 @@ export function MorePanel({ open, shut, commands }: Props) {
           },
         ]}
       />
+      <SaidSoFar />
     </section>
   );
 }

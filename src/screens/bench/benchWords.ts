@@ -16,6 +16,7 @@ export const benchWords = {
   letGo: (does: string) => `Let go: ${does.charAt(0).toLowerCase()}${does.slice(1)}`,
   said: 'Said',
   notSaid: 'Nothing said yet',
+  saidSoFar: 'Said so far',
   keys: 'Keys as they now are',
   keysOff: 'Keys are switched off: touch only.',
   touch: 'Touch',
