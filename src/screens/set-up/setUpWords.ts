@@ -1,97 +1,19 @@
-import type {
-  AdjusterKind,
-  Engine,
-  EngineLayout,
-  EnginePreset,
-  Evidence,
-  LengthConvention,
-  Numbering,
-  OutOfScopeKind,
-  ValveKind,
-} from '#valvetrain';
-import type { Draft, GroupsBy, MembersDraft, WindowDraft } from './draft';
-
-const layouts: Readonly<Record<EngineLayout, string>> = {
-  inline: 'Inline',
-  V: 'V',
-  flat: 'Flat',
-  other: 'Other',
-};
-
-const numberings: Readonly<Record<Numbering, string>> = {
-  'in line': 'In line, front to rear',
-  'by bank': 'By bank: one bank, then the other',
-  alternating: 'Alternately: odd on one bank, even on the other',
-  typed: 'Bank by bank, typed in',
-};
-
-const turns: Readonly<Record<Draft['turns'], string>> = {
-  pivot: 'The bolt or nut that holds the rocker’s pivot',
-  'pushrod-end screw': 'A screw in the pushrod end of the rocker',
-  'valve-end screw': 'A screw in the valve end of the rocker',
-  'shared rocker shaft or bridge': 'One shaft or bridge that holds several rockers',
-};
-
-const outOfScopeNames: Readonly<Record<OutOfScopeKind, string>> = {
-  'solid lifters': 'Solid lifters',
-  'overhead cam': 'Overhead cam',
-  'shared rocker shaft or bridge': 'Shared rocker shaft or bridge',
-  'converted-solid test lifters': 'Test lifters converted to solid',
-};
-
-const valves: Readonly<Record<ValveKind, string>> = { intake: 'intake', exhaust: 'exhaust' };
-
-const windowFigures: Readonly<Record<keyof WindowDraft, string>> = {
-  travel: 'Plunger travel',
-  keepTop: 'Keep-out at the top',
-  keepBottom: 'Keep-out at the bottom',
-  usableMin: 'Usable from',
-  usableMax: 'Usable to',
-  preferredMin: 'Preferred from',
-  preferredMax: 'Preferred to',
-};
-
-const groupings: Readonly<Record<GroupsBy, string>> = {
-  all: 'One kind for all valves',
-  valve: 'Intakes and exhausts differ',
-  bank: 'The banks differ',
-  cylinders: 'Some cylinders differ',
-  mixed: 'As they were set before',
-};
-
-const evidences: Readonly<Record<Evidence, string>> = {
-  published: 'Published for most engines: confirm against the lifter maker’s own figures',
-  'common practice': 'Common practice: confirm against the lifter maker’s own figures',
-};
-
-const kinds: Readonly<Record<AdjusterKind, string>> = {
-  pivot: 'The pivot goes down by the pitch, and the lever adds the pitch divided by the ratio.',
-  'pushrod-end screw': 'The screw moves the pushrod by its pitch; the lever adds nothing.',
-  'valve-end screw': 'The screw moves the pushrod by its pitch divided by the ratio.',
-};
-
-/** 'V8', 'Inline 6', '5 cylinders'. */
-function layoutName(layout: EngineLayout, cylinders: number): string {
-  if (layout === 'other') return `${cylinders} cylinders`;
-  return layout === 'V' ? `V${cylinders}` : `${layouts[layout]} ${cylinders}`;
-}
-
-function membersName(members: MembersDraft, several: boolean): string {
-  switch (members.kind) {
-    case 'all':
-      return several ? 'The rest' : 'All valves';
-    case 'valve':
-      return members.valve === 'intake' ? 'Intakes' : 'Exhausts';
-    case 'bank':
-      return members.bank === 0 ? 'Left bank' : 'Right bank';
-    case 'cylinders':
-      return members.text.trim() === '' ? 'Named cylinders' : `Cylinders ${members.text.trim()}`;
-    default: {
-      const never: never = members;
-      return never;
-    }
-  }
-}
+import type { Engine, EnginePreset, LengthConvention, ValveKind } from '#valvetrain';
+import type { Draft } from './draft';
+import { problemWords } from './problemWords';
+import {
+  evidences,
+  groupings,
+  layoutName,
+  layouts,
+  membersName,
+  numberings,
+  outOfScopeNames,
+  turns,
+  valves,
+  windowFigures,
+} from './setUpNames';
+import { whyWords } from './whyWords';
 
 /** Everything the set-up screen shows in words, English. */
 export const setUpWords = {
@@ -188,37 +110,6 @@ export const setUpWords = {
   measured: 'Travel per quarter turn, measured',
   measuredHint: 'From a dial indicator. It takes the place of pitch and lever.',
 
-  why: 'Why this figure',
-  whyPerQuarter: 'Pushrod travel per quarter turn',
-  whyByLever: 'By pitch and lever: what is used',
-  whyByLeverUnused: 'By pitch and lever',
-  whyByPitch: 'By the pitch alone',
-  whyMeasured: 'Measured: what is used',
-  perQuarter: 'per quarter turn',
-  perTurn: 'per turn',
-  whyConflict: (lever: string, pitch: string) =>
-    `Much trade text takes the pitch alone as the preload: ${pitch} a turn here. The rocker is a lever about the valve’s tip, so the pushrod really goes ${lever}. Verdicts here go by the lever.`,
-  whySame: 'Here pitch and lever give the same: this screw moves the pushrod by its pitch.',
-  whyKinds: kinds,
-  whyMeasuredOff: (percent: number) =>
-    percent === 0
-      ? 'Measured and geometry agree.'
-      : `Measured is ${Math.abs(percent)} % ${percent < 0 ? 'below' : 'above'} what pitch and lever give. Geometry is good for about 7 % either way.`,
-  whyUnmeasured:
-    'Geometry is good for about 7 % either way. A dial indicator on the pushrod settles it.',
-  whyNotYet: 'Choose the thread and give the rocker ratio: the figure is worked out here.',
-  lever: {
-    label: 'The rocker as a lever',
-    pushrod: 'pushrod',
-    valve: 'valve, seated',
-    pitch: 'pitch p',
-    travel: 'travel',
-    arm: 'arm 1',
-    ratioArm: 'arm R',
-  },
-  formula: { pivot: 'p × (1 + 1/R)', 'pushrod-end screw': 'p', 'valve-end screw': 'p / R' },
-  formulaLean: 'p × (cos φ + 1/R)',
-
   lifterStep: 'Lifters',
   groupsFold: 'Different lifters on one engine',
   groupsBy: 'Lifters',
@@ -291,22 +182,6 @@ export const setUpWords = {
     engine === null
       ? 'Unnamed job'
       : `${layoutName(engine.layout, engine.cylinders)}, ${engine.firingOrder.join('-')}`,
-  problems: {
-    engineMissing:
-      'Choose the engine’s layout and firing order, type one in, or leave the engine out for now.',
-    directionMissing: 'Say which way the crank runs: it must never be turned back.',
-    orderMissing: 'The firing order is missing: type each cylinder once, as 1-3-4-2.',
-    oneCylinder: (cylinders: number) => `Give one cylinder’s number, 1 to ${cylinders}.`,
-    noValves: 'No valve is ticked. Tick at least one to count.',
-    threadMissing:
-      'Choose the thread, type its pitch or threads per inch, or say it is not known yet.',
-    tpi: 'Threads per inch must be a number above 0, as 24.',
-    lifterMissing: 'Choose the lifter kind, or say it is not known yet.',
-    lifterOfOthers:
-      'Other valves have their lifter kind: choose one here too, or leave all of them unknown.',
-    cylindersMissing: 'Name the cylinders of this group by number, as 1, 4, 6, 7.',
-    noPushrod:
-      'Without the test pushrod’s length the preload can be read, but no pushrod length worked out.',
-    notANumber: (text: string) => `‘${text.trim()}’ is no figure. Type digits, as 1.6 or 75.`,
-  },
+  ...whyWords,
+  problems: problemWords,
 };
