@@ -7,7 +7,6 @@ export { App } from './App';
 export { BenchScreen } from './bench';
 export type { Build } from './build';
 export { ErrorBoundary } from './ErrorBoundary';
-export { FirstPage } from './FirstPage';
 export { hashOf, type Route, routeOf } from './route';
 export {
   type Caption,
