@@ -35,6 +35,8 @@ export interface Bench {
   takeOver(): Promise<void>;
   /** Decides a command now. While the bench rests, the first press wakes it and does no more. */
   submit(body: CommandBody, by: By, utterance?: Utterance): void;
+  /** Decides a command filled in on a form. It is no press: a resting bench takes it and rests on. */
+  fillIn(body: CommandBody): void;
   /** Ends the app's talk and any pending turn of the crank. */
   hush(): void;
   close(): void;
@@ -167,31 +169,40 @@ export function createBench({ clock, keeper, voice }: BenchParts): Bench {
     voice.kept(job.seq);
   }
 
+  /** Whether this window may write; told if not. */
+  function mayWrite(): boolean {
+    if (store.getState().access === 'writer' && queue !== null) return true;
+    tell([benchFact({ kind: 'read only' })]);
+    return false;
+  }
+
   function submit(body: CommandBody, by: By, utterance?: Utterance): void {
-    const { job, access, resting } = store.getState();
     if (by !== 'voice') {
       voice.unlock();
       voice.cut();
     }
-    if (access !== 'writer' || queue === null) {
-      tell([benchFact({ kind: 'read only' })]);
-      return;
-    }
+    if (!mayWrite()) return;
+    const { job, resting } = store.getState();
     if (resting) {
       if (by !== 'voice') store.setState({ resting: false });
-      tell(announceReturn(job));
+      tell(announceReturn(job, clock.now()));
       return;
     }
-    const command: Command = { ...body, at: clock.now(), by, ...(utterance ? { utterance } : {}) };
-    const decision = decide(job, command);
-    if (decision.kind !== 'events') {
-      tell(announceReply(job, decision));
-      return;
-    }
-    take(decision.events, queue);
+    order({ ...body, at: clock.now(), by, ...(utterance ? { utterance } : {}) });
   }
 
-  function take(events: readonly JobEvent[], into: WriteQueue): void {
+  function fillIn(body: CommandBody): void {
+    if (mayWrite()) order({ ...body, at: clock.now(), by: 'touch' });
+  }
+
+  function order(command: Command): void {
+    const { job } = store.getState();
+    const decision = decide(job, command);
+    if (decision.kind === 'events') take(decision.events);
+    else tell(announceReply(job, decision));
+  }
+
+  function take(events: readonly JobEvent[]): void {
     let job = store.getState().job;
     const told: Announcement[] = [];
     for (const event of events) {
@@ -202,7 +213,7 @@ export function createBench({ clock, keeper, voice }: BenchParts): Bench {
     log.push(...events);
     store.setState({ job });
     tell(told);
-    into.add(events);
+    queue?.add(events);
   }
 
   function close(): void {
@@ -212,5 +223,5 @@ export function createBench({ clock, keeper, voice }: BenchParts): Bench {
     store.setState(closed);
   }
 
-  return { store, open, takeOver, submit, hush: () => voice.hush(), close };
+  return { store, open, takeOver, submit, fillIn, hush: () => voice.hush(), close };
 }

@@ -61,6 +61,18 @@ describe('C13: after opening, the bench rests', () => {
     expect(voice.take()).toEqual(['back at']);
   });
 
+  test('C13: a form is no press: it is taken while the bench rests, and leaves it resting', async () => {
+    const { bench, state, voice } = await openedBench();
+    bench.fillIn({
+      type: 'changeSetUp',
+      setUp: oneCylinder({ name: 'Renamed' }),
+      appliesTo: 'all',
+    });
+    expect(state().resting).toBe(true);
+    expect(setUpOf(state().job)?.name).toBe('Renamed');
+    expect(voice.take()).toEqual(['set-up changed']);
+  });
+
   test('C13: a question still open is asked again on waking', async () => {
     const first = await countingBench();
     first.press({ type: 'call', to48: 108 as never, form: 'bare' });
