@@ -37,13 +37,22 @@ export function fewestLengths(reaches: readonly Reach[], offered: readonly Candi
 
   const fewest = firstThat(
     range(Math.max(1, stabbingNumber(takers) - mayMiss.provable - mayMiss.other), served),
-    (most) => stab(task(Number.POSITIVE_INFINITY, most)) !== null,
+    (most) => suffices(task(Number.POSITIVE_INFINITY, most)),
   );
   const distances = distinct(
     reaches.flatMap((reach) => lengthsNm.map((lengthNm) => distanceNm(reach, lengthNm))),
   );
-  const worstNm = halved(distances, (furthestNm) => stab(task(furthestNm, fewest)) !== null);
+  const worstNm = halved(distances, (furthestNm) => suffices(task(furthestNm, fewest)));
   return stab(task(worstNm, fewest)) ?? takers.map(() => null);
+}
+
+/** Whether so many lengths are enough. With plenty of each it is stabbing alone, done greedily. */
+function suffices(task: StabbingTask): boolean {
+  const isPlenty = task.quantities.every((quantity) => quantity >= task.takers.length);
+  if (!isPlenty) return stab(task) !== null;
+  return (
+    task.takers.every(({ from, to }) => from <= to) && stabbingNumber(task.takers) <= task.most
+  );
 }
 
 /** The lengths that may go to a valve: those that prove it usable if there are any, else all; near enough. */
