@@ -46,10 +46,13 @@ export function makeEngine(input: EngineInput): Engine {
   return { ...input, banks: banksOf(input) };
 }
 
+/** Typed angles nearer than this are one: no more than the rounding of thirds and sevenths. */
+const SAME_TDC_DEG = 0.01;
+
 /**
  * The cylinder n/2 places on in the firing order, at overlap (valves rocking) when this one is at
  * its firing TDC. Undefined for an odd number of cylinders, or one not in the order. Where firing
- * angles are typed it is the cylinder a whole turn away to within a degree; undefined where none is.
+ * angles are typed it is the cylinder a whole turn away; undefined where none is.
  */
 export function companion(e: Engine, cylinder: number): number | undefined {
   const count = e.firingOrder.length;
@@ -58,7 +61,7 @@ export function companion(e: Engine, cylinder: number): number | undefined {
   if (e.firingAnglesDeg !== undefined) {
     const own = firingAngleDeg(e, cylinder);
     return e.firingOrder.find(
-      (other) => Math.abs(Math.abs(firingAngleDeg(e, other) - own) - 360) <= 1,
+      (other) => Math.abs(Math.abs(firingAngleDeg(e, other) - own) - 360) < SAME_TDC_DEG,
     );
   }
   if (count % 2 !== 0) return undefined;

@@ -11,8 +11,9 @@ export function checkProperty<T>(
   title: string,
   property: IProperty<T>,
   met: Readonly<Record<string, number>> = {},
+  runs: number = RUNS,
 ): void {
-  const result = fc.check(property, { numRuns: RUNS });
+  const result = fc.check(property, { numRuns: runs });
   const tally = Object.entries(met).map(([name, times]) => `${name} ${times}`);
   console.info([`${title}: seed ${result.seed}, ${result.numRuns} runs`, ...tally].join(', '));
   expect(result.failed, fc.defaultReportMessage(result)).toBe(false);

@@ -40,30 +40,41 @@ export function camProblems(card: CamCard): readonly Problem[] {
     case 'not known':
       return [];
     case 'events': {
-      const missing = missingProblems(card.events, eventNames);
-      if (missing.length > 0) return missing;
-      const found = [...eventProblems(card.events), ...printedProblems(card)];
-      return judged(found, lobesFromEvents(card.events), card.statedAt);
+      const { events, statedAt } = card;
+      return inStages(
+        () => missingProblems(events, eventNames),
+        () => eventProblems(events),
+        () => [
+          ...durationProblems(lobesFromEvents(events), wideningDeg(statedAt)),
+          ...printedProblems(card),
+        ],
+        () => [...usualProblems(lobesFromEvents(events)), ...liftProblems(statedAt)],
+      );
     }
     case 'durations': {
-      const missing = missingProblems(card.lobes, lobeNames);
-      if (missing.length > 0) return missing;
-      const centres = centreProblems(card.lobes);
-      const found = hasRefusal(centres) ? centres : eventProblems(eventsFromLobes(card.lobes));
-      return judged(found, card.lobes, card.statedAt);
+      const { lobes, statedAt } = card;
+      return inStages(
+        () => missingProblems(lobes, lobeNames),
+        () => centreProblems(lobes),
+        () => durationProblems(lobes, wideningDeg(statedAt)),
+        () => eventProblems(eventsFromLobes(lobes)),
+        () => [...usualProblems(lobes), ...liftProblems(statedAt)],
+      );
     }
     default:
       return unknownForm(card);
   }
 }
 
-function judged(
-  found: readonly Problem[],
-  lobes: LobeFigures,
-  statedAt: StatedLift,
-): readonly Problem[] {
-  const all = [...found, ...durationProblems(lobes, wideningDeg(statedAt))];
-  return hasRefusal(all) ? all : [...all, ...usualProblems(lobes), ...liftProblems(statedAt)];
+/** The problems of each stage in turn, as far as the first with a refusal: the rest would echo it. */
+function inStages(...stages: readonly (() => readonly Problem[])[]): readonly Problem[] {
+  const found: Problem[] = [];
+  for (const stage of stages) {
+    const problems = stage();
+    if (hasRefusal(problems)) return problems;
+    found.push(...problems);
+  }
+  return found;
 }
 
 function missingProblems<T extends { readonly [K in keyof T]: number }>(

@@ -41,7 +41,7 @@ export function durationProblems(lobes: LobeFigures, widenedByDeg: number): read
         ),
       ];
     }
-    if (duration >= SHORT_DEG) return [];
+    if (duration + widening >= SHORT_DEG) return [];
     return [
       odd(
         field,
@@ -55,7 +55,17 @@ export function durationProblems(lobes: LobeFigures, widenedByDeg: number): read
 /** Lobes must lie between the dead centres either side of overlap, or their events can't be. */
 export function centreProblems(lobes: LobeFigures): readonly Problem[] {
   const intake = lobes.intakeCentrelineDeg;
+  const separation = lobes.lobeSeparationDeg;
   const exhaust = exhaustCentrelineDeg(lobes);
+  if (separation <= 0 || separation >= 180) {
+    return [
+      refused(
+        'lobeSeparationDeg',
+        'cannot be',
+        `${plainFigure(separation)}° can’t be the lobe separation: it lies between 0 and 180°.`,
+      ),
+    ];
+  }
   if (intake <= 0 || intake >= 180) {
     return [
       refused(
@@ -70,7 +80,7 @@ export function centreProblems(lobes: LobeFigures): readonly Problem[] {
       refused(
         'lobeSeparationDeg',
         'cannot be',
-        `A lobe separation of ${plainFigure(lobes.lobeSeparationDeg)}° with an intake centreline of ${plainFigure(intake)}° puts the exhaust’s at ${plainFigure(exhaust)}°: it lies between 0 and 180° before TDC.`,
+        `A lobe separation of ${plainFigure(separation)}° with an intake centreline of ${plainFigure(intake)}° puts the exhaust’s at ${plainFigure(exhaust)}°: it lies between 0 and 180° before TDC.`,
       ),
     ];
   }
