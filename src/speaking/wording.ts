@@ -1,5 +1,5 @@
 import type { Announcement } from '#counting';
-import { caption, type SayingContext, say } from '#words';
+import { caption, lapsed, type SayingContext, say } from '#words';
 
 /** How an announcement becomes text. */
 export interface Wording {
@@ -15,5 +15,5 @@ export interface Wording {
 export const appWords: Wording = {
   said: say,
   caption,
-  lapsed: () => 'Turn not called: it came too late. Say hands clear again.',
+  lapsed,
 };

@@ -31,6 +31,11 @@ export function caption(announcement: Announcement, context: SayingContext): str
   return language.said(fact, context) || language.quiet(fact, cue, context);
 }
 
+/** What stands for an instruction that came too late. It does not repeat the instruction. */
+export function lapsed(): string {
+  return language.lapsed();
+}
+
 /** Why a command was not taken, and what to do next. Counts are in quarters. */
 export function refusalSentence(refusal: Refusal): string {
   return language.refused(refusal);

@@ -9,6 +9,8 @@ export interface Language<Shown> {
   said(fact: Fact, context: SayingContext): string;
   /** What stands on the screen for a tick without words. Never empty. */
   quiet(fact: Fact, cue: Cue | null, context: SayingContext): string;
+  /** What stands on the screen for an instruction that came too late and was not given. */
+  lapsed(): string;
   /** Why a command was not taken, and what to do next: for a screen without a bench. */
   refused(refusal: Refusal): string;
   /** Strings of the screens. */

@@ -463,7 +463,7 @@ test("the app's own words are said when no others are given", () => {
   clock.advance(5000);
   expect(speaker.log().map(({ text }) => text)).toEqual([
     'Kept again.',
-    'Turn not called: it came too late. Say hands clear again.',
+    'Turn not called: it came too late. Hands clear calls it again.',
   ]);
 });
 

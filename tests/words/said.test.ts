@@ -67,9 +67,9 @@ describe('the table of lines, to the letter', () => {
     if (plain !== undefined) expect(said(moment, 'plain')).toBe(plain);
   });
 
-  test('the result in full adds the valve and the band', () => {
+  test('the result in full adds the valve; the limits only where it is outside them', () => {
     expect(said('result', 'plain')).toBe(
-      'Exhaust of eight: four and a half, eighty-eight thousandths, fits. Usable seventy-five to one ten.',
+      'Exhaust of eight: four and a half, eighty-eight thousandths, fits.',
     );
   });
 

@@ -9,6 +9,7 @@ export const en = {
   tag: 'en-GB',
   said,
   quiet,
+  lapsed: () => 'Turn not called: it came too late. Hands clear calls it again.',
   refused: (refusal) => refused(refusal, {}),
   shown,
 } satisfies Language<typeof shown>;

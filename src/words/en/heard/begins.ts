@@ -37,7 +37,12 @@ function beginsNumbered(tokens: readonly string[], grammar: Grammar): boolean {
 
 /** Words of a number may go on as a longer number, an hour, turns or a landing. */
 function mayGrow(tokens: readonly string[]): boolean {
-  return tokens.every((token) => NUMBER_WORDS.has(token) || /^[\d/.:]+$/.test(token));
+  return tokens.every(isNumberWord);
+}
+
+/** Whether a word stands in numbers: 'four', 'for', 'half', 'past', '5'. */
+export function isNumberWord(token: string): boolean {
+  return NUMBER_WORDS.has(token) || /^[\d/.:]+$/.test(token);
 }
 
 const NUMBER_WORDS: ReadonlySet<string> = new Set([

@@ -1,9 +1,17 @@
-import { isCount, readExact } from './exact';
+import { isNumberWord } from './begins';
+import { isCount, readExact, SPELLINGS } from './exact';
 import type { Grammar } from './grammar';
 import type { Understood } from './phrase';
 
 /** Longer than any run of phrases worth telling apart. */
 const MOST_TOKENS = 14;
+
+const PHRASE_WORDS: ReadonlySet<string> = new Set([
+  ...[...SPELLINGS.keys()].flatMap((spelling) => spelling.split(' ')),
+  ...['turn', 'turns', 'oclock', 'to', 'of', 'cylinder', 'go', 'bit'],
+]);
+
+const isPhraseWord = (token: string) => PHRASE_WORDS.has(token) || isNumberWord(token);
 
 /** A count followed by a seat in one breath: the only two phrases that are joined. */
 export function readCountThenSeat(
@@ -21,7 +29,7 @@ export function readCountThenSeat(
 
 /** Whether the tokens are nothing but phrases, two or more of them, one after the other. */
 export function isSeveral(tokens: readonly string[], grammar: Grammar): boolean {
-  if (tokens.length > MOST_TOKENS) return false;
+  if (tokens.length > MOST_TOKENS || !tokens.every(isPhraseWord)) return false;
   const reaches: boolean[] = [true];
   for (let end = 1; end <= tokens.length; end += 1) {
     reaches[end] = false;

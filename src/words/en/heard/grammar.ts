@@ -23,8 +23,8 @@ export interface Grammar {
   readonly convention: LengthConvention;
   /** The count standing now, 48ths of a turn. */
   readonly count48: Turn48;
-  /** The utterance whose count was the last thing that can be undone; `last`: nothing came after. */
-  readonly ownCount: { readonly utterance: string; readonly last: boolean } | null;
+  /** The utterance that the last thing that can be undone came of; `last`: nothing came after it. */
+  readonly undoable: { readonly utterance: string; readonly last: boolean } | null;
 }
 
 /** What an ear is told besides the job: a carrier word as this device has it set. */
@@ -47,8 +47,8 @@ export function grammarFor(state: JobState, { carrier }: GrammarOptions): Gramma
     clock: setUp?.clock ?? 'mark',
     convention: state.pushrod?.convention ?? 'tip to tip',
     count48: state.open?.count48 ?? turn48(0),
-    ownCount:
-      last?.type === 'counted' && last.utterance !== undefined
+    undoable:
+      last?.utterance !== undefined
         ? { utterance: last.utterance, last: last.seq === state.seq }
         : null,
   };

@@ -3,7 +3,7 @@ import { meansTheSame, SPELLINGS } from './exact';
 import type { Grammar } from './grammar';
 import { GROUPS } from './groups';
 import type { Meaning, MissedWhy } from './hearing';
-import { soundsApart } from './nearness';
+import { folded, soundsApart } from './nearness';
 import type { FixedPhrase } from './phrase';
 
 /** Up to here a phrase is taken for what was heard. */
@@ -17,6 +17,8 @@ export const TIE_WITHIN = 0.06;
 
 /** Letters: shorter phrases are too easily hit by chance. */
 const SHORTEST = 7;
+/** Letters more or fewer than a phrase has: further off than any near miss. */
+const MOST_MORE = 4;
 
 const AT_ENDS: ReadonlySet<CommandType> = new Set<CommandType>(['seat', 'zero', 'restart']);
 
@@ -56,16 +58,23 @@ interface Candidate {
 
 function candidates(text: string, { allowed }: Grammar): Candidate[] {
   const best = new Map<FixedPhrase, number>();
-  for (const [spelling, phrase] of SPELLINGS) {
-    if (!phrase.commands.every((type) => allowed.includes(type)) && phrase.commands.length > 0)
-      continue;
-    const bare = spelling.replace(/ /g, '');
-    if (bare.length < SHORTEST || Math.abs(bare.length - text.length) > 4) continue;
-    const cost = soundsApart(bare, text);
+  const sound = folded(text);
+  for (const [spelling, phrase] of FOLDED) {
+    const makesSense = phrase.commands.every((type) => allowed.includes(type));
+    if (!makesSense || Math.abs(spelling.length - sound.length) > MOST_MORE) continue;
+    const cost = soundsApart(spelling, sound);
     if (cost <= MISSED_UP_TO && cost < (best.get(phrase) ?? 1)) best.set(phrase, cost);
   }
   return [...best].map(([phrase, cost]) => ({ phrase, cost }));
 }
+
+/** Every spelling that is long enough, by its sound. */
+const FOLDED: readonly (readonly [string, FixedPhrase])[] = [...SPELLINGS].flatMap(
+  ([spelling, phrase]) => {
+    const long = spelling.replace(/ /g, '').length >= SHORTEST;
+    return long ? [[folded(spelling), phrase] as const] : [];
+  },
+);
 
 function limitFor({ commands }: FixedPhrase): number {
   return commands.some((type) => AT_ENDS.has(type)) ? DO_UP_TO_AT_ENDS : DO_UP_TO;

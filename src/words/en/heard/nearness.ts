@@ -1,12 +1,11 @@
-/** How far apart two texts sound, 0 (the same) to 1, by their spelling alone. */
-export function soundsApart(a: string, b: string): number {
-  const [first, second] = [folded(a), folded(b)];
+/** How far apart two folded texts sound, 0 (the same) to 1. */
+export function soundsApart(first: string, second: string): number {
   const longer = Math.max(first.length, second.length);
   return longer === 0 ? 0 : Math.min(1, distance(first, second) / longer);
 }
 
 /** Spellings of one sound made one; spaces go, since recognisers part words where they like. */
-function folded(text: string): string {
+export function folded(text: string): string {
   return FOLDS.reduce((word, [from, to]) => word.replace(from, to), text.toLowerCase());
 }
 

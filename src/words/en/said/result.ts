@@ -24,11 +24,16 @@ export function read(fact: ResultFact<'read'>, context: SayingContext): string {
   );
   if (!isFull(context)) return sentence(line);
   const again = fact.repeat > 1 ? `, reading ${cardinal(fact.repeat)}` : '';
-  const band = figures.window === null ? '' : bandWords(figures.window, context);
-  return lines(
-    sentence(`${valveOf(fact.valve)}${again}: ${line}`),
-    band === '' ? '' : `Usable ${band}.`,
-  );
+  return lines(sentence(`${valveOf(fact.valve)}${again}: ${line}`), wanted(figures, context));
+}
+
+/** The limits, only where the figure is outside them. */
+function wanted(
+  { window, verdict }: ResultFact<'read'>['figures'],
+  context: SayingContext,
+): string {
+  if (window === null || verdict === null || verdict.startsWith('fits')) return '';
+  return `Usable ${bandWords(window, context)}.`;
 }
 
 /** Nothing counted is no preload: a figure of zero would only say it twice. */
