@@ -2,7 +2,7 @@ import type { Cancel, Clock } from '#clock';
 import { grammarFor } from '#words';
 import type { Ear, EarListener, EarView } from './ear';
 import type { EarInput } from './earInput';
-import { type EarLog, logged, noLog } from './earLog';
+import { logged, noLog, type RollingLog, wholeLog } from './earLog';
 import { reduceEar } from './earReducer';
 import { type EarCaption, type EarEffect, type EarState, shutEar } from './earState';
 import type { Recogniser, RecogniserSession } from './recogniser';
@@ -21,7 +21,7 @@ type Untimed<T> = T extends unknown ? Omit<T, 'at'> : never;
 /** Joins the ear's reducer to a clock and a recogniser: keeps its state, sets its timers, does what it wants done. */
 export function createEar({ clock, recogniser, listener }: EarParts): Ear {
   let state: EarState = shutEar;
-  let log: EarLog = noLog;
+  let log: RollingLog = noLog;
   let cancelTimer: Cancel | null = null;
   let captions: readonly EarCaption[] = [];
   let view: EarView = viewOf(state, captions);
@@ -34,7 +34,7 @@ export function createEar({ clock, recogniser, listener }: EarParts): Ear {
     const input = { ...untimed, at: clock.now() } as EarInput;
     cancelTimer?.();
     cancelTimer = null;
-    log = logged(log, input);
+    log = logged(log, state, input);
     const outcome = reduceEar(state, input);
     state = outcome.state;
     if (outcome.wakeAt !== undefined) {
@@ -113,7 +113,7 @@ export function createEar({ clock, recogniser, listener }: EarParts): Ear {
       watchers.add(fn);
       return () => watchers.delete(fn);
     },
-    log: () => log,
+    log: () => wholeLog(log),
     close() {
       feed({ type: 'shut' });
       closed = true;

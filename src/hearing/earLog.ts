@@ -8,18 +8,33 @@ export interface EarLog {
   readonly inputs: readonly EarInput[];
 }
 
-/** Inputs that are kept; older ones are folded into where the log starts. */
-export const LONGEST_LOG = 4000;
+/** A log that forgets its oldest part, a part at a time. */
+export interface RollingLog {
+  readonly older: EarLog | null;
+  readonly newest: EarLog;
+}
+
+/** Inputs in one part: between one and two parts are kept. */
+export const PART_OF_LOG = 2000;
 
 /** An empty log. */
-export const noLog: EarLog = { from: shutEar, inputs: [] };
+export const noLog: RollingLog = { older: null, newest: { from: shutEar, inputs: [] } };
 
-/** The log with one more input. */
-export function logged({ from, inputs }: EarLog, input: EarInput): EarLog {
-  if (inputs.length < LONGEST_LOG) return { from, inputs: [...inputs, input] };
-  const [oldest, ...rest] = inputs;
-  if (oldest === undefined) return { from, inputs: [input] };
-  return { from: reduceEar(from, oldest).state, inputs: [...rest, input] };
+/** The log with one more input, which came to an ear in this state. */
+export function logged(
+  { older, newest }: RollingLog,
+  before: EarState,
+  input: EarInput,
+): RollingLog {
+  return newest.inputs.length < PART_OF_LOG
+    ? { older, newest: { ...newest, inputs: [...newest.inputs, input] } }
+    : { older: newest, newest: { from: before, inputs: [input] } };
+}
+
+/** All that is kept, as one log. */
+export function wholeLog({ older, newest }: RollingLog): EarLog {
+  if (older === null) return newest;
+  return { from: older.from, inputs: [...older.inputs, ...newest.inputs] };
 }
 
 /** What the ear came to and all it did, from its log alone. */

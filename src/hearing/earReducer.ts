@@ -1,9 +1,9 @@
 import type { EarInput } from './earInput';
-import { andThen, type EarEffect, type EarState, just, type Spoken, type Step } from './earState';
+import { andThen, type EarEffect, type EarState, just, type Step } from './earState';
 import { settleLife, shut } from './lifeReducer';
 import { withVoice } from './ownVoice';
 import { afterSpeech, reduceSession, reduceWatch, watchOf } from './sessionReducer';
-import { dueAt, reduceStanding } from './spokenReducer';
+import { dueAt, reduceGrammar, reduceStanding } from './spokenReducer';
 import { HOLD_TAIL_MS, LOUD_DB, LOUD_FOR_MS } from './timings';
 
 /** The answer to one input. */
@@ -61,11 +61,7 @@ function take(state: EarState, input: EarInput): Step {
     case 'configure':
       return just({ ...state, settings: input.settings });
     case 'grammar':
-      return just({
-        ...state,
-        grammar: input.grammar,
-        spoken: state.spoken.map((one) => withCount(one, input.grammar.ownCount?.utterance)),
-      });
+      return just(reduceGrammar(state, input.grammar));
     case 'mouth':
       return just({ ...state, voice: withVoice(state.voice, input.saying, at) });
     case 'place':
@@ -91,10 +87,6 @@ function take(state: EarState, input: EarInput): Step {
 /** Asked for again, a dead ear is tried afresh. */
 function revived(state: EarState): EarState {
   return state.phase === 'dead' ? { ...state, phase: 'shut', failures: 0, retryAt: null } : state;
-}
-
-function withCount(spoken: Spoken, counted: string | undefined): Spoken {
-  return spoken.id === counted && !spoken.counted ? { ...spoken, counted: true } : spoken;
 }
 
 /** Noise that leaves no gaps shuts the ear rather than let it guess. */

@@ -4,6 +4,7 @@ import {
   type EarWhy,
   type Grammar,
   grammarFor,
+  type Hearing,
   type Meaning,
   type MissedWhy,
 } from '#words';
@@ -68,16 +69,18 @@ export interface Spoken {
   readonly beganAt: number;
   readonly lastAt: number;
   readonly text: string;
-  /** What it means as it stands, as a key, and since when. */
-  readonly key: string;
+  /** The grammar it began in: what it does itself changes nothing of what it means. */
+  readonly grammar: Grammar;
+  /** What it means as it stands, and since when it means that. */
+  readonly hearing: Hearing;
   readonly since: number;
   readonly closed: boolean;
   /** It began while the app spoke: never a count. */
   readonly over: boolean;
   /** What has been given out of it. */
   readonly sent: readonly Meaning[];
-  /** Its count is in the job's log. */
-  readonly counted: boolean;
+  /** What it gave is in the job's log, and can be undone. */
+  readonly kept: boolean;
   readonly doubted: boolean;
 }
 

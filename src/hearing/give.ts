@@ -1,4 +1,4 @@
-import { type Hearing, hear, type Meaning } from '#words';
+import type { Hearing, Meaning } from '#words';
 import type { CaptionKind, EarEffect, EarState, Spoken } from './earState';
 import { isEcho, voiceSounds } from './ownVoice';
 
@@ -9,21 +9,39 @@ export interface Given {
   readonly shuts: boolean;
 }
 
-const COUNTS: ReadonlySet<string> = new Set(['call', 'step', 'positionInTurn', 'clock']);
+/** What nothing undoes, and what is not harmless: taken only once the utterance has ended. */
+const LASTING: ReadonlySet<string> = new Set([
+  'takeBack',
+  'carryOn',
+  'cautionsHeard',
+  'handsClear',
+  'pushrodsLoose',
+]);
+/** What changes nothing that could be undone. */
+const HARMLESS: ReadonlySet<string> = new Set(['ask', 'hold']);
 
-const isCount = (meaning: Meaning) =>
-  meaning.kind === 'command' && COUNTS.has(meaning.command.type);
+/** Whether a meaning may be taken before the utterance has ended: it can be withdrawn, or harms nothing. */
+export function mayBeWithdrawn(meaning: Meaning): boolean {
+  return meaning.kind !== 'command' || !LASTING.has(meaning.command.type);
+}
+
+/** Whether what was given can be undone when the utterance ends otherwise. */
+function isUndone(meaning: Meaning): boolean {
+  if (meaning.kind !== 'command') return false;
+  return !LASTING.has(meaning.command.type) && !HARMLESS.has(meaning.command.type);
+}
+
 const isCall = (meaning: Meaning | undefined) =>
   meaning?.kind === 'command' && meaning.command.type === 'call';
 const same = (a: Meaning | undefined, b: Meaning) => JSON.stringify(a) === JSON.stringify(b);
 
 /**
  * Gives out what an utterance means now. One utterance makes one change: what it already gave is
- * not given again, a count and its seat are two, and a count that grew or ended otherwise is
- * replaced (C11). Over the app's voice nothing counts (C9).
+ * not given again, a count and its seat are two, and what grew or ended otherwise is replaced, or
+ * withdrawn when it ended as nothing (C11). Over the app's voice nothing counts (C9).
  */
 export function give(state: EarState, spoken: Spoken, at: number, final: boolean): Given {
-  const hearing = hear(spoken.text, state.grammar);
+  const { hearing } = spoken;
   if (spoken.over) return giveOverVoice(state, spoken, hearing, final);
   const meanings = hearing.kind === 'meaning' ? hearing.meanings : [];
   const { sent } = spoken;
@@ -34,13 +52,13 @@ export function give(state: EarState, spoken: Spoken, at: number, final: boolean
   if (meanings.length === 0 && !final) return none(spoken);
   if (voiceSounds(state, at)) return final ? told(spoken, 'own voice', hearing) : none(spoken);
   const [only] = sent;
-  if (sent.length > 1 || only === undefined || !isCount(only)) {
+  if (sent.length > 1 || only === undefined || !isUndone(only)) {
     return final ? told(spoken, missedKind(hearing), hearing) : none(spoken);
   }
   return instead(state, spoken, meanings, hearing);
 }
 
-/** Something else than the count that was given: it takes that count's place. */
+/** Something else than what was given: it takes its place. */
 function instead(
   state: EarState,
   spoken: Spoken,
@@ -48,18 +66,18 @@ function instead(
   hearing: Hearing,
 ): Given {
   const fresh: Spoken = { ...spoken, sent: [] };
-  if (!spoken.counted) {
+  if (!spoken.kept) {
     if (meanings.length === 0) return told(fresh, missedKind(hearing), hearing);
     return sendOut(fresh, meanings, hearing);
   }
   if (isCall(spoken.sent[0]) && isCall(meanings[0])) return sendOut(fresh, meanings, hearing);
-  const { ownCount } = state.grammar;
-  if (ownCount?.utterance !== spoken.id || !ownCount.last) return doubt(state, spoken, hearing);
+  const { undoable } = state.grammar;
+  if (undoable?.utterance !== spoken.id || !undoable.last) return doubt(state, spoken, hearing);
   const back: EarEffect = { do: 'submit', body: { type: 'takeBack' }, utterance: of(spoken) };
   const then =
     meanings.length === 0
-      ? told({ ...fresh, counted: false }, 'withdrawn', hearing)
-      : sendOut({ ...fresh, counted: false }, meanings, hearing);
+      ? told({ ...fresh, kept: false }, 'withdrawn', hearing)
+      : sendOut({ ...fresh, kept: false }, meanings, hearing);
   return { ...then, effects: [back, ...then.effects] };
 }
 

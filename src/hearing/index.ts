@@ -7,7 +7,7 @@
 export { createEar, type EarParts } from './createEar';
 export type { Ear, EarListener, EarView } from './ear';
 export type { Alternative, EarInput, EarSettings, Place, SessionEvent } from './earInput';
-export { type EarLog, logged, noLog, replayEar } from './earLog';
+export { type EarLog, replayEar } from './earLog';
 export { type EarOutcome, reduceEar } from './earReducer';
 export {
   type CaptionKind,
@@ -21,5 +21,13 @@ export {
 } from './earState';
 export { answerTo, type ErrorAnswer } from './errorCodes';
 export type { Recogniser, RecogniserSession } from './recogniser';
+export {
+  browserMicrophone,
+  LEVEL_EVERY_MS,
+  levelDb,
+  measureRoom,
+  type OpenMicrophone,
+  type RoomLevelParts,
+} from './roomLevel';
 export { webSpeech } from './webSpeech';
 export type { WebRecogniser, WebRecogniserMaker, WebSpeechWindow } from './webSpeechTypes';

@@ -1,8 +1,8 @@
-import { hear } from '#words';
-import { bestOf } from './alternatives';
+import type { Grammar, Hearing } from '#words';
+import { bestOf, type Reading } from './alternatives';
 import type { SessionEvent } from './earInput';
 import type { EarEffect, EarState, Session, Spoken } from './earState';
-import { give, understoodAs } from './give';
+import { give, mayBeWithdrawn, understoodAs } from './give';
 import { overVoice } from './ownVoice';
 import { repeated } from './repeats';
 import { RESULT_LAG_MS, STANDS_MS, WORD_MS } from './timings';
@@ -28,10 +28,10 @@ export function reduceResult(
   result: Result,
   at: number,
 ): SpokenStep {
-  const text = bestOf(result.alternatives, state.grammar);
   const known = state.spoken.find((one) => isOf(one, session, result.index));
-  if (text === '' || known?.closed) return { state, effects: [], shuts: false };
-  const again = known === undefined ? repeated(state, session, text, at) : null;
+  const first = result.alternatives[0]?.text.trim() ?? '';
+  if (first === '' || known?.closed) return { state, effects: [], shuts: false };
+  const again = known === undefined ? repeated(state, session, first, at) : null;
   if (again?.how === 'same') {
     const { id } = again.spoken;
     if (!result.final) return { state, effects: [], shuts: false };
@@ -41,22 +41,34 @@ export function reduceResult(
       effects: [
         {
           do: 'caption',
-          caption: { utterance: id, kind: 'repeat', heard: text, understood: null, why: null },
+          caption: { utterance: id, kind: 'repeat', heard: first, understood: null, why: null },
         },
       ],
       shuts: false,
     };
   }
+  const grammar = (known ?? again?.spoken)?.grammar ?? state.grammar;
+  const reading = bestOf(result.alternatives, grammar);
+  const { text } = reading;
   const before =
     known ??
     (again === null
       ? begun(state, session, result.index, text, at)
       : { ...again.spoken, session: session.id, index: result.index, closed: false });
-  const spoken = withText(state, before, text, at);
-  const ghosted: EarState = { ...state, ghost: ghostOf(state, text) };
+  const spoken = withReading(before, reading, at);
+  const ghost = { heard: text, understood: understoodAs(reading.hearing) };
+  const ghosted: EarState = { ...state, ghost };
   return result.final
     ? concluded(ghosted, spoken, at)
     : { state: withSpoken(ghosted, spoken), effects: [], shuts: false };
+}
+
+/** The job moved on, it may be by what was said. */
+export function reduceGrammar(state: EarState, grammar: Grammar): EarState {
+  const spoken = state.spoken.map((one) =>
+    grammar.undoable?.utterance === one.id ? { ...one, kept: true } : one,
+  );
+  return { ...state, grammar, spoken };
 }
 
 /** What has stood long enough by now is given without waiting for its end (C11). */
@@ -79,11 +91,12 @@ export function reduceSpokenEnd(state: EarState, at: number): SpokenStep {
 /** When an utterance will have stood long enough to be given; null while its end is needed. */
 export function dueAt(state: EarState, spoken: Spoken): number | null {
   if (spoken.closed || spoken.doubted) return null;
-  const hearing = hear(spoken.text, state.grammar);
+  const { hearing } = spoken;
   if (hearing.kind !== 'meaning') return null;
   if (JSON.stringify(hearing.meanings) === JSON.stringify(spoken.sent)) return null;
   const counts = hearing.plainCount && state.grammar.stage === 'counting';
-  return counts || !hearing.waits ? spoken.since + STANDS_MS : null;
+  const stands = !hearing.waits && hearing.meanings.every(mayBeWithdrawn);
+  return counts || stands ? spoken.since + STANDS_MS : null;
 }
 
 function each(
@@ -124,12 +137,13 @@ function begun(state: EarState, session: Session, index: number, text: string, a
     beganAt,
     lastAt: at,
     text: '',
-    key: '',
+    grammar: state.grammar,
+    hearing: { kind: 'outside', waits: false },
     since: at,
     closed: false,
     over: overVoice(state, beganAt, at),
     sent: [],
-    counted: false,
+    kept: false,
     doubted: false,
   };
 }
@@ -147,10 +161,15 @@ function beginOf(state: EarState, session: Session, text: string, at: number): n
   return Math.min(at, Math.max(began, earliest, session.audioAt ?? session.startedAt));
 }
 
-function withText(state: EarState, spoken: Spoken, text: string, at: number): Spoken {
-  const hearing = hear(text, state.grammar);
-  const key = hearing.kind === 'meaning' ? JSON.stringify(hearing.meanings) : hearing.kind;
-  return { ...spoken, text, lastAt: at, key, since: key === spoken.key ? spoken.since : at };
+function withReading(spoken: Spoken, { text, hearing }: Reading, at: number): Spoken {
+  const since = sameMeaning(spoken.hearing, hearing) ? spoken.since : at;
+  return { ...spoken, text, hearing, lastAt: at, since };
+}
+
+function sameMeaning(a: Hearing, b: Hearing): boolean {
+  const keyOf = (hearing: Hearing) =>
+    hearing.kind === 'meaning' ? JSON.stringify(hearing.meanings) : hearing.kind;
+  return keyOf(a) === keyOf(b);
 }
 
 function withSpoken(state: EarState, spoken: Spoken): EarState {
@@ -162,10 +181,6 @@ function withSpoken(state: EarState, spoken: Spoken): EarState {
     ? state.spoken.map((one) => (others.includes(one) ? one : spoken))
     : [...state.spoken, spoken];
   return { ...state, spoken: all.slice(-REMEMBERED) };
-}
-
-function ghostOf(state: EarState, text: string) {
-  return { heard: text, understood: understoodAs(hear(text, state.grammar)) };
 }
 
 const isOf = (spoken: Spoken, session: Session, index: number) =>

@@ -89,13 +89,43 @@ describe('interims', () => {
 
   test('C11: any other phrase waits until it stood 300 ms and begins no longer one', async () => {
     const { recogniser, clock, came, given } = await openRig('counting');
-    recogniser.plays([0, speech], [300, interim(0, 'scratch that')]);
+    recogniser.plays([0, speech], [300, interim(0, 'one more')]);
     clock.advance(299);
     expect(came()).toEqual([]);
     clock.advance(1);
-    expect(given()).toEqual(['takeBack']);
-    recogniser.plays([500, final(0, 'scratch that')]);
-    expect(given()).toEqual(['takeBack']);
+    expect(given()).toEqual(['step']);
+    recogniser.plays([500, final(0, 'one more')]);
+    expect(given()).toEqual(['step']);
+  });
+
+  test.each([
+    ['counting', 'scratch that', 'scratch that bit of rust', 'takenBack'],
+    ['hands clear', 'hands clear', 'hands clear of the fan', 'handsClear'],
+    ['pushrods loose', 'pushrods loose', 'pushrods loose in the box', 'bledDown'],
+    ['cautions', 'cautions heard', 'cautions heard it all before', 'cautionsHeard'],
+    ['held', 'carry on', 'carry on luggage', 'resumed'],
+  ] as const)(
+    'what nothing undoes waits for its end: %s, ‘%s’',
+    async (stage, said, talk, came) => {
+      const talked = await openRig(stage);
+      talked.recogniser.plays([0, speech], [300, interim(0, said)], [2000, final(0, talk)]);
+      expect(talked.came()).toEqual([]);
+      const meant = await openRig(stage);
+      meant.recogniser.plays([0, speech], [300, interim(0, said)], [900, final(0, said)]);
+      expect(meant.came()).toEqual([came]);
+    },
+  );
+
+  test('a command that ended as talk is withdrawn too, while it is the last thing done', async () => {
+    const { recogniser, came, bench, captions } = await openRig('counting');
+    recogniser.plays(
+      [0, speech],
+      [300, interim(0, "it's down")],
+      [900, final(0, "it's down by the plug")],
+    );
+    expect(came()).toEqual(['seated', 'takenBack']);
+    expect(bench.state().open?.phase).toBe('counting');
+    expect(captions.map(({ kind }) => kind)).toEqual(['taken', 'withdrawn']);
   });
 
   test('C11: a phrase that begins a longer one waits for the end', async () => {
@@ -122,15 +152,22 @@ describe('interims', () => {
     expect(grown.given()).toEqual(['call', 'seat']);
   });
 
-  test('C11: what was given is not given again, whatever it grows into', async () => {
+  test('C11: an utterance makes one change: what is harmless is not followed by another', async () => {
     const { recogniser, given, captions } = await openRig('counting');
+    recogniser.plays([0, speech], [300, interim(0, 'where am i')], [500, final(0, 'one more')]);
+    expect(given()).toEqual(['ask']);
+    expect(captions.map(({ kind }) => kind)).toEqual(['taken', 'missed']);
+  });
+
+  test('C11: what an utterance does itself changes nothing of what it means', async () => {
+    const { recogniser, came, given } = await openRig('landing');
     recogniser.plays(
       [0, speech],
-      [300, interim(0, 'rocker seated')],
-      [500, final(0, 'scratch that')],
+      [300, interim(0, 'four and a bit')],
+      [900, final(0, 'for and a bit')],
     );
-    expect(given()).toEqual(['seat']);
-    expect(captions.map(({ kind }) => kind)).toEqual(['taken', 'missed']);
+    expect(came()).toEqual(['landed']);
+    expect(given()).toEqual(['land']);
   });
 
   test('a session that ends without a final gives what was last said', async () => {
