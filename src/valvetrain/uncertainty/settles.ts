@@ -27,14 +27,17 @@ export type Recounts =
 
 /** One thing the builder can do about a reading that can't be told. */
 export type Remedy =
-  /** Measure the travel per quarter turn. `then`: what is left to do, null if that settles it. */
+  /**
+   * Measure the travel per quarter turn. `recounts`: the counts it then takes, null if measuring alone
+   * settles it.
+   */
   | {
       readonly kind: 'measure the travel';
       readonly settles: boolean;
-      readonly then: Recounts | null;
+      readonly recounts: Recounts | null;
     }
   | { readonly kind: 'recount'; readonly settles: boolean; readonly counts: Recounts }
-  /** One more count, its landing read by the clock hour of the mark on the socket. */
+  /** Read the last landing again, by the clock hour of the mark on the socket: no new count. */
   | { readonly kind: 'read by the hour'; readonly settles: boolean }
   | { readonly kind: 'dial indicator'; readonly settles: boolean };
 
@@ -81,7 +84,7 @@ export function settles(valve: CountedValve, window: Window): Settling | null {
 /** A remedy that settles the reading, alone or with the recounts it names. */
 function isEnough(remedy: Remedy): boolean {
   if (remedy.settles) return true;
-  return remedy.kind === 'measure the travel' && remedy.then?.enough === true;
+  return remedy.kind === 'measure the travel' && remedy.recounts?.enough === true;
 }
 
 function measuring(valve: CountedValve, marginMm: number): readonly Remedy[] {
@@ -89,8 +92,8 @@ function measuring(valve: CountedValve, marginMm: number): readonly Remedy[] {
   if (valve.travel.uMm <= uMm) return [];
   const measured: CountedValve = { ...valve, travel: { ...valve.travel, uMm, basis: 'measured' } };
   const isSettled = isWithin(uncertaintyOf(measured), marginMm);
-  const then = isSettled ? null : recounts(measured, marginMm);
-  return [{ kind: 'measure the travel', settles: isSettled, then }];
+  const left = isSettled ? null : recounts(measured, marginMm);
+  return [{ kind: 'measure the travel', settles: isSettled, recounts: left }];
 }
 
 function recounting(valve: CountedValve, marginMm: number): Remedy {
@@ -101,8 +104,8 @@ function recounting(valve: CountedValve, marginMm: number): Remedy {
 function byTheHour(valve: CountedValve, marginMm: number): readonly Remedy[] {
   const last = valve.counts[valve.counts.length - 1];
   if (last === undefined || last.resolution48 <= CLOCK_HOUR) return [];
-  const again = { resolution48: CLOCK_HOUR, zeroFeelQuarters: last.zeroFeelQuarters };
-  const counts = [...valve.counts, again];
+  const finer = { ...last, resolution48: CLOCK_HOUR };
+  const counts = [...valve.counts.slice(0, -1), finer];
   return [
     { kind: 'read by the hour', settles: isWithin(uncertaintyOf({ ...valve, counts }), marginMm) },
   ];
