@@ -5,7 +5,7 @@ import { seeded, talkLine } from '../words/heard/shopTalk';
 import { openRig, type Rig } from './rig';
 import { final, interim, speech } from './scriptedRecogniser';
 
-const LINES = 1500;
+const LINES = 1000;
 const SEED = 91_625;
 
 /** Says a line as a service gives it: word by word, some words longer than a count needs to stand. */

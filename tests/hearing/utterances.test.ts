@@ -141,6 +141,8 @@ describe('interims', () => {
     const rig = await openRig('counting');
     rig.recogniser.plays([0, speech], [400, interim(0, 'five rocker seated')]);
     rig.clock.advance(300);
+    expect(rig.came()).toEqual([]);
+    rig.recogniser.plays([300, final(0, 'five, rocker seated')]);
     expect(rig.came()).toEqual(['counted', 'seated']);
     const grown = await openRig('counting');
     grown.recogniser.plays(

@@ -1,9 +1,8 @@
 import type { CommandType } from '#counting';
-import { NUMBER_HOMOPHONES } from '../numbers';
-import { BELOW_TWENTY, PARTS, TENS } from '../numbers/vocabulary';
 import { meansTheSame, SPELLINGS } from './exact';
 import type { Grammar } from './grammar';
 import { GROUPS } from './groups';
+import { isNumberWord } from './numberWords';
 
 /** Whether these words begin a longer phrase that makes sense now: its end must be waited for. */
 export function beginsLonger(tokens: readonly string[], grammar: Grammar): boolean {
@@ -39,20 +38,3 @@ function beginsNumbered(tokens: readonly string[], grammar: Grammar): boolean {
 function mayGrow(tokens: readonly string[]): boolean {
   return tokens.every(isNumberWord);
 }
-
-/** Whether a word stands in numbers: 'four', 'for', 'half', 'past', '5'. */
-export function isNumberWord(token: string): boolean {
-  return NUMBER_WORDS.has(token) || /^[\d/.:]+$/.test(token);
-}
-
-const NUMBER_WORDS: ReadonlySet<string> = new Set([
-  ...BELOW_TWENTY,
-  ...TENS.filter((word) => word !== ''),
-  ...PARTS.flatMap(({ one, many }) => [one, many]),
-  ...NUMBER_HOMOPHONES.map(({ written }) => written),
-  'a',
-  'and',
-  'past',
-  'of',
-  'full',
-]);

@@ -1,6 +1,6 @@
-import { isNumberWord } from './begins';
 import { isCount, readExact, SPELLINGS } from './exact';
 import type { Grammar } from './grammar';
+import { isNumberWord } from './numberWords';
 import type { Understood } from './phrase';
 
 /** Longer than any run of phrases worth telling apart. */

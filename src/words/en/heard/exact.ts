@@ -1,6 +1,7 @@
 import type { Grammar } from './grammar';
 import { GROUPS } from './groups';
 import type { Meaning } from './hearing';
+import { isNumberWord } from './numberWords';
 import type { FixedPhrase, Understood } from './phrase';
 import { plainTokens } from './plainTokens';
 
@@ -24,6 +25,7 @@ export function meansTheSame(a: FixedPhrase, b: FixedPhrase, grammar: Grammar): 
 export function readExact(tokens: readonly string[], grammar: Grammar): Understood | null {
   const fixed = SPELLINGS.get(tokens.join(' '));
   if (fixed !== undefined) return { meaning: fixed.means(grammar), phrase: fixed.said };
+  if (!tokens.some(isNumberWord)) return null;
   for (const { numbers } of GROUPS) {
     for (const phrase of numbers) {
       const understood = phrase.read(tokens, grammar);

@@ -35,7 +35,8 @@ export function hear(text: string, grammar: Grammar): Hearing {
       phrase: pair.map(({ phrase }) => phrase).join(', '),
       cost: 0,
       plainCount: false,
-      waits,
+      // Two changes are not easily withdrawn when the utterance goes on as talk.
+      waits: true,
     };
   }
   return { ...inexact(tokens, grammar), waits };
