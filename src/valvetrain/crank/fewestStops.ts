@@ -33,8 +33,9 @@ export type StopFinding =
 
 /**
  * The fewest crank positions at which every wanted valve is, at one of them, at least the wanted
- * margin off its ramps; exact. Of the plans with as few stops the preferred one; of several alike
- * the one with most margin in all, then the one that begins nearest the first firing TDC.
+ * margin off its ramps. Exact in their number and in what is preferred. Of several plans alike in
+ * both, one that no single stop can be moved in for more margin in all; then the one that begins
+ * nearest the first firing TDC.
  */
 export function fewestStops(engine: Engine, cam: SeatTiming, wish: StopWish = {}): StopFinding {
   const wanted = wish.marginDeg ?? DEFAULT_MARGIN_DEG;

@@ -2,8 +2,9 @@ import { CYCLE_DEG, onCycle, SAME_DEG, tidyAngleDeg } from './cycle';
 import { type Allowed, type Arc, alongDeg, marginIn } from './stabbing';
 
 /**
- * Of covers with as many points, each settled to more margin where it can be, the one with the most
- * least margin, then most in all, then the one that begins nearest 0. Angles rising, 0 up to 720.
+ * Of covers with as many points, each first settled to more margin where one point can be moved for
+ * it, the one with the most least margin, then most in all, then the one that begins nearest 0.
+ * Angles rising, 0 up to 720.
  */
 export function settledCover(
   arcs: readonly Arc[],
@@ -16,7 +17,10 @@ export function settledCover(
     return { angles, score: scoreOf(arcs, angles) };
   });
   const [best] = settled.toSorted(
-    (a, b) => compareScores(b.score, a.score) || fromZeroDeg(a.angles) - fromZeroDeg(b.angles),
+    (a, b) =>
+      compareScores(b.score, a.score) ||
+      fromZeroDeg(a.angles) - fromZeroDeg(b.angles) ||
+      (a.angles[0] ?? 0) - (b.angles[0] ?? 0),
   );
   return best?.angles ?? [];
 }

@@ -11,8 +11,8 @@ export function shrunk(arcs: readonly Arc[], marginDeg: number): readonly Arc[] 
 
 /**
  * The largest margin, from `atLeastDeg` up, at which so many points still stab every arc shrunk by
- * it. Exact: whether an answer holds can change only where a shrunk start meets a shrunk end, or one
- * of them an end of an allowed stretch, so the answer is one of those finitely many margins.
+ * it. Exact: whether an answer holds can change only where a shrunk start meets a shrunk end or
+ * the end of an allowed stretch, or a shrunk end the start of one: finitely many margins.
  */
 export function widestMarginDeg(
   arcs: readonly Arc[],
@@ -22,11 +22,13 @@ export function widestMarginDeg(
 ): number {
   const longest = Math.min(...arcs.map((arc) => arc.lengthDeg)) / 2;
   const stretches = allowed === 'anywhere' ? [] : allowed;
-  const edges = [...new Set(stretches.flatMap((stretch) => [stretch.startDeg, endDeg(stretch)]))];
   const margins = [
     ...arcs.flatMap((one) => arcs.map((other) => forwardDeg(one.startDeg, endDeg(other)) / 2)),
-    ...edges.flatMap((edge) =>
-      arcs.flatMap((arc) => [forwardDeg(arc.startDeg, edge), forwardDeg(edge, endDeg(arc))]),
+    ...stretches.flatMap((stretch) =>
+      arcs.flatMap((arc) => [
+        forwardDeg(arc.startDeg, endDeg(stretch)),
+        forwardDeg(stretch.startDeg, endDeg(arc)),
+      ]),
     ),
   ].filter((margin) => margin > atLeastDeg && margin <= longest);
   return lastHolding(margins, atLeastDeg, (margin) =>
@@ -47,11 +49,7 @@ export function widestClearanceDeg(
   const clearances = [
     ...halves,
     ...tdcAnglesDeg.flatMap((tdc) =>
-      arcs.flatMap((arc) => [
-        forwardDeg(arc.startDeg, tdc),
-        forwardDeg(tdc, endDeg(arc)),
-        forwardDeg(endDeg(arc), tdc),
-      ]),
+      arcs.flatMap((arc) => [forwardDeg(arc.startDeg, tdc), forwardDeg(tdc, endDeg(arc))]),
     ),
   ].filter((clearance) => clearance > 0 && clearance <= Math.max(...halves));
   return lastHolding(clearances, 0, (clearance) =>

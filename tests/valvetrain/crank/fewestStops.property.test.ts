@@ -46,12 +46,23 @@ function stopsIn(finding: StopFinding): number | undefined {
   return finding.found ? finding.plan.stops.length : undefined;
 }
 
-function leastMargin(finding: StopFinding, spans: ReturnType<typeof openSpans>): number {
-  if (!finding.found) return Number.NaN;
-  const angles = finding.plan.stops.map(({ angleDeg }) => angleDeg);
-  return Math.min(
-    ...spans.map((span) => Math.max(...angles.map((angle) => marginOf(span, angle)))),
-  );
+function anglesIn(finding: StopFinding): readonly number[] {
+  return finding.found ? finding.plan.stops.map(({ angleDeg }) => angleDeg) : [];
+}
+
+type Spans = ReturnType<typeof openSpans>;
+
+/** Each valve's margin at whichever of the angles gives it most. */
+function marginsAt(angles: readonly number[], spans: Spans): readonly number[] {
+  return spans.map((span) => Math.max(...angles.map((angle) => marginOf(span, angle))));
+}
+
+function leastMargin(finding: StopFinding, spans: Spans): number {
+  return Math.min(...marginsAt(anglesIn(finding), spans));
+}
+
+function sum(values: readonly number[]): number {
+  return values.reduce((total, value) => total + value, 0);
 }
 
 function tdcsOf(e: Engine): readonly number[] {
@@ -78,11 +89,11 @@ test('as few stops, and as much margin, as a general solver and as trying every 
   checkProperty(
     'fewest stops',
     fc.property(drawn, (one) => {
-      const angles = one.typed && [0, ...one.typed.toSorted((a, b) => a - b)];
+      const typed = one.typed && [0, ...one.typed.toSorted((a, b) => a - b)];
       const e = engine(one.order, {
         layout: 'other',
         numbering: 'in line',
-        ...(angles ? { firingAnglesDeg: angles } : {}),
+        ...(typed ? { firingAnglesDeg: typed } : {}),
       });
       const io = Math.round(one.intake / 2) - one.intakeCentre;
       const ec = Math.round(one.exhaust / 2) - one.exhaustCentre;
@@ -99,7 +110,7 @@ test('as few stops, and as much margin, as a general solver and as trying every 
       ]);
       expect(stops).toBe(fewestBySolver(spans, ends, marginDeg));
 
-      const inWholeDegrees = angles !== undefined || 720 % e.cylinders === 0;
+      const inWholeDegrees = typed !== undefined || 720 % e.cylinders === 0;
       if (inWholeDegrees) {
         expect(stops).toBe(fewestByBruteForce(spans, everyDegree, marginDeg));
       } else {
@@ -141,9 +152,15 @@ test('as few stops, and as much margin, as a general solver and as trying every 
         const least = leastMargin(atTdcs, spans);
         expect(least).toBeGreaterThanOrEqual(marginDeg - 1e-5);
         expect(servedByBruteForce(spans, tdcsOf(e), least + 1e-3, tdcStops)).toBe(false);
+        const angles = anglesIn(atTdcs);
+        for (const moved of angles.flatMap((_, i) => tdcsOf(e).map((tdc) => angles.with(i, tdc)))) {
+          const better = marginsAt(moved, spans);
+          if (Math.min(...better) < least - 1e-5) continue;
+          expect(sum(better)).toBeLessThanOrEqual(sum(marginsAt(angles, spans)) + 1e-3);
+        }
       }
 
-      if (angles) met['odd-fire'] += 1;
+      if (typed) met['odd-fire'] += 1;
       met[inWholeDegrees ? 'whole degrees' : 'between two grids'] += 1;
       if (stops === undefined) met['no position'] += 1;
       else if (stops === 2) met['two stops'] += 1;

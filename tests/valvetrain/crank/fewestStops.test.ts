@@ -1,5 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { fewestStops, type StopFinding, type StopPlan, tdcsOf, valvesOf } from '#valvetrain';
+import {
+  fewestStops,
+  planAtAngles,
+  type StopFinding,
+  type StopPlan,
+  tdcsOf,
+  valvesOf,
+} from '#valvetrain';
 import { engine } from '../samples';
 import { cam } from './samples';
 
@@ -62,6 +69,18 @@ describe('the fewest stops', () => {
     const ofSix = planIn(fewestStops(six, cam(260, 112, 108), wish));
     expect(ofSix.stops.map(({ nearestPistonDeg }) => nearestPistonDeg)).toEqual([60, 60]);
     expect(ofSix.leastMarginDeg).toBe(54);
+  });
+
+  test('of plans alike begin nearest the first firing TDC', () => {
+    const four = engine([1, 3, 4, 2], { layout: 'inline', numbering: 'in line' });
+    const timing = cam(260, 112, 108);
+    const finding = fewestStops(four, timing, {
+      at: 'any angle',
+      prefer: 'pistons away from TDC',
+    });
+    const other = planAtAngles(four, timing.events, [270, 630]);
+    expect(anglesIn(finding)).toEqual([90, 450]);
+    expect(other.leastMarginDeg).toBe(planIn(finding).leastMarginDeg);
   });
 
   // Derived: two places 360° apart leave at least (360 − D)/2.
