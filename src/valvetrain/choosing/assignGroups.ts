@@ -5,6 +5,8 @@ export interface GroupToAssign {
   readonly size: number;
   /** Valves usable at each candidate, by its place. */
   readonly usable: readonly number[];
+  /** Which candidates it may be given at all. */
+  readonly may: readonly boolean[];
   /** Worst distance from target at each candidate, nm. */
   readonly distanceNm: readonly number[];
 }
@@ -124,7 +126,10 @@ function addedBySet(
       const others = sets[rest];
       const distanceNm = group.distanceNm[place] ?? Number.POSITIVE_INFINITY;
       const fits =
-        others !== undefined && others.size + group.size <= quantity && distanceNm <= furthestNm;
+        others !== undefined &&
+        group.may[place] === true &&
+        others.size + group.size <= quantity &&
+        distanceNm <= furthestNm;
       sets[rest | bit] = fits
         ? {
             size: others.size + group.size,

@@ -8,9 +8,9 @@ import { type Stabbing, type StabbingTask, stab, stabbingNumber, type Taker } fr
  * candidate, or null when the stock has none left that would do.
  *
  * Best is, in this order: most valves proven usable, most valves served at all, fewest lengths,
- * smallest worst distance from target, smallest total length. A valve that some length on offer would
- * prove usable is never given one that would not: when the stock of those runs out it goes without, and
- * the order says so. One that no length would prove may be given any.
+ * smallest worst distance from target, smallest total length. A valve is only given the best that is
+ * to be had for it: a length that proves it usable if there is one on offer, else one that does not
+ * prove it unusable, else any. When the stock of those runs out it goes without, and the order says so.
  *
  * Exact, each figure settled before the next is looked at, so that none pays for a later one. How many
  * can be served is a matching. With that number required, the fewest lengths are a stabbing of the
@@ -55,17 +55,21 @@ function suffices(task: StabbingTask): boolean {
   );
 }
 
-/** The lengths that may go to a valve: those that prove it usable if there are any, else all; near enough. */
+/** The lengths that may go to a valve: the best it can get, and near enough. */
 function takerOf(reach: Reach, lengthsNm: readonly number[], furthestNm: number): Taker {
   const proven = spanOf(lengthsNm, reach.provenFromNm, reach.provenToNm);
-  const provable = proven.from <= proven.to;
+  const possible = spanOf(lengthsNm, reach.possibleFromNm, reach.possibleToNm);
   const near = spanOf(lengthsNm, reach.targetNm - furthestNm, reach.targetNm + furthestNm);
-  if (!provable) return { ...near, provable };
-  return {
-    from: Math.max(near.from, proven.from),
-    to: Math.min(near.to, proven.to),
-    provable,
-  };
+  if (!isEmpty(proven)) return { ...both(near, proven), provable: true };
+  return { ...(isEmpty(possible) ? near : both(near, possible)), provable: false };
+}
+
+function isEmpty({ from, to }: Span): boolean {
+  return from > to;
+}
+
+function both(a: Span, b: Span): Span {
+  return { from: Math.max(a.from, b.from), to: Math.min(a.to, b.to) };
 }
 
 /** The places of the lengths from one to another, both included. */

@@ -11,7 +11,9 @@ import type { ChoosableValve } from './valve';
  * The best answer with fixed groups: one length each. A group is judged on pooled means, since what
  * scatters about the mean of like valves is mostly the counting. Valves are pooled only as far as
  * they are alike: by window, and by the factors found to differ really. A valve counts as usable when its
- * pool's mean is proven usable and its own reading is not proven out.
+ * pool's mean is proven usable and its own reading is not proven out. A group is only
+ * given the best kind of length there is for it: one that makes some of it usable, else one that
+ * does not prove all of it unusable, else any. Where the stock of those runs out it goes without.
  */
 export function fixedGroupsAnswer(
   scheme: FixedScheme,
@@ -64,13 +66,18 @@ export function poolReaches(
 function toAssign(judged: readonly Pool[], offered: readonly Candidate[]): GroupToAssign {
   const size = judged.reduce((sum, { valves }) => sum + valves.length, 0);
   const withOwn = judged.map(({ valves, reach }) => ({ reach, own: valves.map(ownReach) }));
+  const counting = (counts: (reach: Reach, lengthNm: number) => boolean) =>
+    offered.map(({ lengthNm }) =>
+      withOwn
+        .filter(({ reach }) => counts(reach, lengthNm))
+        .reduce((sum, { own }) => sum + own.filter((each) => isPossible(each, lengthNm)).length, 0),
+    );
+  const usable = counting(isProven);
+  const best = [usable, counting(isPossible)].find((counts) => counts.some((count) => count > 0));
   return {
     size,
-    usable: offered.map(({ lengthNm }) =>
-      withOwn
-        .filter(({ reach }) => isProven(reach, lengthNm))
-        .reduce((sum, { own }) => sum + own.filter((each) => isPossible(each, lengthNm)).length, 0),
-    ),
+    usable,
+    may: offered.map((_, place) => best === undefined || (best[place] ?? 0) > 0),
     distanceNm: offered.map(({ lengthNm }) =>
       Math.max(...judged.map(({ reach }) => distanceNm(reach, lengthNm))),
     ),

@@ -38,10 +38,11 @@ export function offerProblems(offer: Offer): readonly Problem[] {
  * The lengths of an offer that can be part of a best answer, shortest first; stock lines of one
  * length are put together.
  *
- * Of a grid, nothing above the first step at or past everything any valve wants (its target, its proven reach)
- * can be best: the step below it is nearer to every target, shorter, and proves as much. Going
- * down, some answer keeps within what is wanted and one step, so no best answer has a worse
- * distance than that width, and nothing lies further below.
+ * Any valve wants its target and its proven reach, or the possible one where no step may fall into
+ * the proven. Of a grid, nothing above the first step at or past all that is wanted can be best: that
+ * step is nearer to every target, shorter, and proves as much. Going down, some answer keeps within what is
+ * wanted and one step, so no best answer has a worse distance than that width, and nothing lies
+ * further below.
  */
 export function candidates(offer: Offer, reaches: readonly Reach[]): readonly Candidate[] {
   switch (offer.kind) {
@@ -59,8 +60,10 @@ function gridCandidates(
   offsetNm: number,
   reaches: readonly Reach[],
 ): readonly Candidate[] {
-  const wanted = reaches.flatMap(({ targetNm, provenFromNm, provenToNm }) =>
-    provenFromNm <= provenToNm ? [targetNm, provenFromNm, provenToNm] : [targetNm],
+  const wanted = reaches.flatMap((reach) =>
+    reach.provenToNm - reach.provenFromNm >= stepNm
+      ? [reach.targetNm, reach.provenFromNm, reach.provenToNm]
+      : [reach.targetNm, reach.possibleFromNm, reach.possibleToNm],
   );
   if (wanted.length === 0) return [];
   const lowest = Math.min(...wanted);

@@ -64,9 +64,9 @@ function lengthsOf({ offer, valves }: RandomEngine): Lengths {
   }
   const step = nm(offer.stepMm);
   const targets = valves.map((valve) => judged([valve]).target);
-  const width = Math.max(...targets) - Math.min(...targets) + nm(0.9);
+  const width = Math.max(...targets) - Math.min(...targets) + nm(1.5);
   const from = Math.floor((Math.min(...targets) - width - nm(offer.offsetMm)) / step);
-  const to = Math.ceil((Math.max(...targets) + nm(0.9) - nm(offer.offsetMm)) / step);
+  const to = Math.ceil((Math.max(...targets) + nm(1.5) - nm(offer.offsetMm)) / step);
   const all = Array.from(
     { length: to - from + 1 },
     (_, i) => nm(offer.offsetMm) + (from + i) * step,
@@ -78,11 +78,11 @@ function singles({ valves }: RandomEngine, lengths: Lengths): readonly Unit[] {
   return valves.map((valve) => {
     const own = judged([valve]);
     const usable = lengths.nm.map((length) => (isProven(own, length) ? 1 : 0));
-    const provable = usable.some((is) => is === 1);
+    const possible = lengths.nm.map((length) => (isOut(own, length) ? 0 : 1));
     return {
       size: 1,
       usable,
-      may: usable.map((is) => !provable || is === 1),
+      may: bestOf(usable, possible),
       distanceNm: lengths.nm.map((length) => Math.abs(length - own.target)),
     };
   });
@@ -98,20 +98,31 @@ function groups(
     const means = split(group, (valve) => `${JSON.stringify(valve.window)}${poolBy(valve)}`).map(
       (valves) => ({ mean: judged(valves), own: valves.map((valve) => judged([valve])) }),
     );
-    return {
-      size: group.length,
-      may: lengths.nm.map(() => true),
-      usable: lengths.nm.map((length) =>
+    const counting = (counts: (mean: Judged, length: number) => boolean) =>
+      lengths.nm.map((length) =>
         means
-          .filter(({ mean }) => isProven(mean, length))
+          .filter(({ mean }) => counts(mean, length))
           .flatMap(({ own }) => own)
           .reduce((total, own) => total + (isOut(own, length) ? 0 : 1), 0),
-      ),
+      );
+    const usable = counting(isProven);
+    const possible = counting((mean, length) => !isOut(mean, length));
+    return {
+      size: group.length,
+      may: bestOf(usable, possible),
+      usable,
       distanceNm: lengths.nm.map((length) =>
         Math.max(...means.map(({ mean }) => Math.abs(length - mean.target))),
       ),
     };
   });
+}
+
+/** Only the best that is to be had: a length that proves something, else one that may do, else any. */
+function bestOf(usable: readonly number[], possible: readonly number[]): readonly boolean[] {
+  if (usable.some((count) => count > 0)) return usable.map((count) => count > 0);
+  if (possible.some((count) => count > 0)) return possible.map((count) => count > 0);
+  return usable.map(() => true);
 }
 
 function split(
