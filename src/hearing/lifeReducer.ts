@@ -93,7 +93,8 @@ function start(state: EarState, at: number): Step {
         options: {
           language: LANGUAGES[state.language] ?? 'en',
           onDevice: state.place === 'on device',
-          hints: state.hints ? hintsFor(state.grammar) : [],
+          // Services elsewhere answer hints with an error.
+          hints: state.hints && state.place === 'on device' ? hintsFor(state.grammar) : [],
         },
       },
     ],

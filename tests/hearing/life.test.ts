@@ -30,7 +30,7 @@ describe('opening and shutting', () => {
     expect(recogniser.sessions).toHaveLength(0);
     ear.start();
     expect(recogniser.sessions).toHaveLength(1);
-    expect(recogniser.now().options.onDevice).toBe(false);
+    expect(recogniser.now().options).toMatchObject({ onDevice: false, hints: [] });
   });
 
   test('on the device nothing needs to be agreed to, and phrases are hinted at', async () => {
@@ -209,7 +209,7 @@ describe('a service that ends, fails or is dead', () => {
   });
 
   test('phrases it does not take are left out', async () => {
-    const { ear, recogniser, clock } = await openRig('counting');
+    const { ear, recogniser, clock } = await openRig('counting', { place: 'on device' });
     expect(recogniser.now().options.hints.length).toBeGreaterThan(10);
     recogniser.plays([10, error('phrases-not-supported')], [10, ended]);
     clock.advance(150);
