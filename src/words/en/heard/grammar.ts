@@ -1,7 +1,6 @@
 import {
   allowed,
   type Calling,
-  type ClockReading,
   type CommandType,
   type JobState,
   type Stage,
@@ -18,7 +17,6 @@ export interface Grammar {
   readonly calling: Calling;
   /** Said before every count ('count five'); null where none is asked for. */
   readonly carrier: string | null;
-  readonly clock: ClockReading;
   /** How a spoken length is meant: as the test pushrod of the job is stated. */
   readonly convention: LengthConvention;
   /** The count standing now, 48ths of a turn. */
@@ -44,7 +42,6 @@ export function grammarFor(state: JobState, { carrier }: GrammarOptions): Gramma
     allowed: allowed(state),
     calling: setUp?.calling ?? { way: 'quarters' },
     carrier,
-    clock: setUp?.clock ?? 'mark',
     convention: state.pushrod?.convention ?? 'tip to tip',
     count48: state.open?.count48 ?? turn48(0),
     undoable:
