@@ -24,7 +24,8 @@ export function licenceTree(root) {
         path,
         name: path.replace(/^.*node_modules\//, ''),
         version: packages[path].version,
-        licence: own.license ?? packages[path].license,
+        // Older packages list their licences instead.
+        licence: own.license ?? own.licenses?.[0]?.type ?? packages[path].license,
         shipped: shipped.has(path),
       };
     });
@@ -65,16 +66,20 @@ function resolve(packages, from, name) {
 }
 
 /**
- * The licence and notice texts a package comes with.
+ * The licence and notice texts a package comes with; where it leaves some out, those its makers
+ * publish beside it, kept in docs/licences.
  * @param {string} root
  * @param {Package} one
  * @returns {string} '' where there is none
  */
 export function licenceText(root, one) {
   const folder = join(root, one.path);
-  return readdirSync(folder)
+  const own = readdirSync(folder)
     .filter((file) => /^(licen[cs]e|copying|notice)/i.test(file))
     .sort()
-    .map((file) => readFileSync(join(folder, file), 'utf8').trim())
+    .map((file) => join(folder, file));
+  const beside = join(root, 'docs/licences', `${one.name.replace('/', '+')}.txt`);
+  return [...own, ...(existsSync(beside) ? [beside] : [])]
+    .map((file) => readFileSync(file, 'utf8').trim())
     .join('\n\n');
 }
