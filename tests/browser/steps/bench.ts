@@ -1,0 +1,69 @@
+import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { tabTo } from './setUpByKeys';
+
+/** A line the job has to say. One that waits for the builder's pause may be overtaken: it is `may`. */
+export interface Expected {
+  readonly text: string;
+  readonly may: boolean;
+}
+
+const LAST_SAID = 'section[aria-label="Said"] [aria-live]';
+
+/** The bench worked from outside: what was pressed ought to be said, and it is waited for. */
+export interface BenchHands {
+  readonly expected: Expected[];
+  /** What must be said now, and is waited for; the line that might be said last, now certainly. */
+  says(text: string): Promise<void>;
+  /** What is said if the builder rests long enough here. */
+  maySay(text: string): void;
+  /** Waits until the count on the dial reads so. */
+  shows(count: string): Promise<void>;
+}
+
+export function benchHands(page: Page): BenchHands {
+  const expected: Expected[] = [];
+  return {
+    expected,
+    async says(text) {
+      const last = expected.at(-1);
+      if (last?.may && last.text === text) expected.pop();
+      expected.push({ text, may: false });
+      await expect
+        .poll(() => page.locator(LAST_SAID).textContent(), { timeout: 10_000, interval: 15 })
+        .toBe(text);
+    },
+    maySay(text) {
+      expected.push({ text, may: true });
+    },
+    async shows(count) {
+      await page
+        .locator(`[data-stage] svg[aria-label^="${count} "]`)
+        .first()
+        .waitFor({ timeout: 10_000 });
+    },
+  };
+}
+
+/** Everything said so far, opened by keyboard under More, oldest first. */
+export async function saidSoFar(page: Page): Promise<string[]> {
+  await tabTo(page, 'button[aria-expanded]');
+  await page.keyboard.press('Enter');
+  await page.locator('section[aria-label="More"] summary').focus();
+  await page.keyboard.press('Enter');
+  return page.locator('ol[aria-label="Said so far"] li > span').allTextContents();
+}
+
+/** Whether what was said is what had to be said, in order, with nothing else in it. */
+export function differences(said: readonly string[], expected: readonly Expected[]): string[] {
+  const found: string[] = [];
+  let next = 0;
+  for (const text of said) {
+    let at = next;
+    while (at < expected.length && expected[at]?.text !== text && expected[at]?.may) at += 1;
+    if (expected[at]?.text === text) next = at + 1;
+    else found.push(`said “${text}” where “${expected[at]?.text ?? 'nothing more'}” was due`);
+  }
+  for (const { text, may } of expected.slice(next)) if (!may) found.push(`never said “${text}”`);
+  return found;
+}

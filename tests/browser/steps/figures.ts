@@ -1,0 +1,89 @@
+/** The job's figures, worked out here from its set-up and nothing of the app's. */
+
+import { spelled } from './spelled';
+
+export const setUp = {
+  order: [1, 8, 4, 3, 6, 5, 7, 2],
+  pitchMm: 1.25,
+  ratio: 1.7,
+  /** Usable and preferred limits, thou. */
+  usable: [75, 110] as const,
+  preferred: [80, 100] as const,
+  travelThou: 200,
+  keepOutThou: 20,
+  testPushrodIn: 8.15,
+};
+
+/** Thou of preload a quarter turn: the bolt goes down a quarter of its pitch, the lever adds to it. */
+export const thouPerQuarter = ((setUp.pitchMm / 25.4) * 1000 * (1 + 1 / setUp.ratio)) / 4;
+
+export function thou(quarters: number): number {
+  return quarters * thouPerQuarter;
+}
+
+/** The preload as a whole figure; the tests' counts keep clear of every limit by more than half. */
+export function figure(quarters: number): number {
+  const limits = [...setUp.usable, ...setUp.preferred, 0, setUp.travelThou - setUp.keepOutThou];
+  const nearest = Math.min(...limits.map((limit) => Math.abs(thou(quarters) - limit)));
+  if (quarters > 0 && nearest < 0.5) throw new Error(`${quarters} quarters lie on a limit`);
+  return Math.round(thou(quarters));
+}
+
+export function verdict(quarters: number): string {
+  const p = thou(quarters);
+  if (p <= 0) return 'lash';
+  if (p >= setUp.travelThou - setUp.keepOutThou) return 'near bottom';
+  if (p < setUp.usable[0]) return 'light';
+  if (p > setUp.usable[1]) return 'heavy';
+  if (p < setUp.preferred[0]) return 'fits, light side';
+  return p > setUp.preferred[1] ? 'fits, heavy side' : 'fits';
+}
+
+/** The cylinder half the order away: it stands at overlap when this one fires. */
+export function companion(cylinder: number): number {
+  const { order } = setUp;
+  const at = order.indexOf(cylinder);
+  return order[(at + order.length / 2) % order.length] ?? 0;
+}
+
+/**
+ * The one length: of every 25 thou, the one that leaves most valves usable; then the one whose worst
+ * valve is nearest the middle of the preferred band; then the shorter.
+ */
+export function oneLength(counts: readonly number[]): { readonly inches: number; fits: number } {
+  const target = (setUp.preferred[0] + setUp.preferred[1]) / 2;
+  const lengths = Array.from({ length: 400 }, (_, i) => 25 * (i + 120));
+  const judged = lengths.map((length) => {
+    const preloads = counts.map((count) => thou(count) + length - setUp.testPushrodIn * 1000);
+    const fits = preloads.filter((p) => p >= setUp.usable[0] && p <= setUp.usable[1]).length;
+    const worst = Math.max(...preloads.map((p) => Math.abs(p - target)));
+    return { length, fits, worst };
+  });
+  judged.sort((a, b) => b.fits - a.fits || a.worst - b.worst || a.length - b.length);
+  const best = judged[0];
+  if (!best) throw new Error('no lengths');
+  return { inches: best.length / 1000, fits: best.fits };
+}
+
+/** 'eight, one fifty' for 8.150, as the shop says a length. */
+export function spelledLength(inches: number): string {
+  const whole = Math.floor(inches + 1e-9);
+  const rest = Math.round((inches - whole) * 1000);
+  if (rest === 0) return `${spelled(whole)} even`;
+  const hundreds = Math.floor(rest / 100);
+  const over = rest % 100;
+  const tail = over === 0 ? 'hundred' : over < 10 ? `oh ${spelled(over)}` : spelled(over);
+  return `${spelled(whole)}, ${hundreds === 0 ? 'oh' : spelled(hundreds)} ${tail}`;
+}
+
+/** What is said for a valve: the cylinder and which of its two. */
+export interface Valve {
+  readonly cylinder: number;
+  readonly kind: 'exhaust' | 'intake';
+}
+
+/** All sixteen in the order of the walk. */
+export const walk: readonly Valve[] = setUp.order.flatMap((cylinder) => [
+  { cylinder, kind: 'exhaust' as const },
+  { cylinder, kind: 'intake' as const },
+]);

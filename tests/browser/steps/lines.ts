@@ -1,0 +1,115 @@
+/** What the job has to say, written out here with the figures of this folder and nothing of the app's. */
+
+import { companion, figure, oneLength, setUp, spelledLength, type Valve, verdict } from './figures';
+import { capital, spelled, spelledCount } from './spelled';
+
+/** At the plain talk level, with figures in thou. */
+export const plainLines = {
+  position(cylinder: number): string {
+    const { order } = setUp;
+    const at = order.indexOf(cylinder);
+    const go =
+      at === 0
+        ? 'Bring it to firing top dead centre, in the running direction.'
+        : `Turn the crank ${spelled(720 / order.length)} degrees in its running direction.`;
+    return [
+      `Position ${spelled(at + 1)} of ${spelled(order.length)}: cylinder ${spelled(cylinder)}.`,
+      go,
+      `${capital(spelled(companion(cylinder)))} is its companion: watch its lifters cross.`,
+      "Say crank's there.",
+    ].join(' ');
+  },
+  valve: ({ cylinder, kind }: Valve) =>
+    `${capital(kind)} of ${spelled(cylinder)}: run it down to zero lash.`,
+  zero: 'Zero. Mark the socket at twelve.',
+  /** In a pause: the verdict only where it is another than before the count. */
+  counted(quarters: number, before: number): string {
+    const whole = Number.isInteger(quarters);
+    const unit = quarters === 1 ? ' quarter' : whole ? ' quarters' : '';
+    const head = `${capital(spelledCount(quarters))}${unit}: ${spelled(figure(quarters))} thousandths`;
+    if (before > 0 && verdict(quarters) === verdict(before)) return `${head}.`;
+    const full = `${head}, ${verdict(quarters)}.`;
+    // Between counts there is time for seven words; then the verdict's side is left out.
+    return full.split(' ').length > 7 ? `${head}, ${verdict(quarters).split(',')[0]}.` : full;
+  },
+  howFar: (quarters: number) => `Seated. How far past ${spelledCount(quarters)}?`,
+  tapped: (quarters: number) => `${capital(spelledCount(quarters))}.`,
+  read({ cylinder, kind }: Valve, quarters: number, asked = true): string {
+    const unit = Number.isInteger(quarters) ? ' quarters' : '';
+    const count = `${asked ? '' : 'about '}${spelledCount(quarters)}${unit}`;
+    const [from, to] = setUp.usable;
+    // The limits are named only where the figure is outside them.
+    const limits = verdict(quarters).startsWith('fits')
+      ? ''
+      : ` Usable ${spelled(from)} to ${spelled(to)}.`;
+    return (
+      `${capital(kind)} of ${spelled(cylinder)}: ${count}, ${spelled(figure(quarters))} thousandths, ` +
+      `${verdict(quarters)}.${limits}`
+    );
+  },
+  cylinderDone(cylinder: number, exhaust: number, intake: number, left: number): string {
+    const one = (kind: string, quarters: number) => {
+      const out = verdict(quarters).startsWith('fits') ? '' : ` ${verdict(quarters)}`;
+      return `${kind} ${spelled(figure(quarters))}${out}`;
+    };
+    const toGo = left === 0 ? '' : ` ${capital(spelled(left))} to go.`;
+    return `Cylinder ${spelled(cylinder)}: ${one('exhaust', exhaust)}, ${one('intake', intake)}.${toGo}`;
+  },
+  allRead(readings: readonly (Valve & { readonly quarters: number })[]): string {
+    const out = readings.filter(({ quarters }) => !verdict(quarters).startsWith('fits'));
+    const kinds = [...new Set(out.map(({ quarters }) => verdict(quarters)))];
+    const named = kinds.map((word) => {
+      const valves = out.filter(({ quarters }) => verdict(quarters) === word);
+      const names = valves.map(({ cylinder, kind }) => `${spelled(cylinder)} ${kind}`);
+      const list =
+        names.length === 1 ? names[0] : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+      return `${capital(spelled(valves.length))} ${word}: ${list}.`;
+    });
+    const { inches, fits } = oneLength(readings.map(({ quarters }) => quarters));
+    const of = readings.length;
+    return [
+      `${capital(spelled(of))} read.`,
+      `${capital(spelled(of - out.length))} fit.`,
+      ...named,
+      fits === of
+        ? `One length fits all: ${spelledLength(inches)}.`
+        : `${capital(spelledLength(inches))} fits ${spelled(fits)} of ${spelled(of)}.`,
+    ].join(' ');
+  },
+};
+
+/** At the terse talk level. What a tick says alone is a caption all the same. */
+export const terseLines = {
+  position(cylinder: number): string {
+    const { order } = setUp;
+    const name = spelled(cylinder);
+    const go =
+      cylinder === order[0]
+        ? `Bring ${name} to firing top dead centre.`
+        : `${capital(name)}. Turn ${spelled(720 / order.length)}.`;
+    return `${go} Watch ${spelled(companion(cylinder))} cross.`;
+  },
+  valve: ({ cylinder, kind }: Valve) =>
+    kind === 'intake' ? 'Intake.' : `${capital(spelled(cylinder))} exhaust.`,
+  zero: 'Zero.',
+  counted(quarters: number, before: number): string {
+    const head = `${spelledCount(quarters)}, ${spelled(figure(quarters))}`;
+    const same = before > 0 && verdict(quarters) === verdict(before);
+    return same ? head : `${head}, ${verdict(quarters).split(',')[0]}`;
+  },
+  howFar: 'How far?',
+  tapped: (quarters: number) => `${capital(spelledCount(quarters))}.`,
+  read: (quarters: number, asked = true) =>
+    capital(
+      `${asked ? '' : 'about '}${spelledCount(quarters)}, ${spelled(figure(quarters))}, ${verdict(quarters)}.`,
+    ),
+  cylinderDone: (cylinder: number, left: number) =>
+    left === 0 ? `Cylinder ${spelled(cylinder)} done.` : `${capital(spelled(left))} to go.`,
+  allRead(counts: readonly number[]): string {
+    const { inches, fits } = oneLength(counts);
+    const read = `${capital(spelled(counts.length))} read.`;
+    return fits === counts.length
+      ? `${read} One length fits all: ${spelledLength(inches)}.`
+      : `${read} ${capital(spelledLength(inches))} fits ${spelled(fits)} of ${spelled(counts.length)}.`;
+  },
+};

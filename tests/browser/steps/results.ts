@@ -1,0 +1,38 @@
+import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { figure, oneLength, setUp, type Valve, verdict } from './figures';
+import { capital, writtenCount } from './spelled';
+
+/** Goes to the results and holds every valve's row, and the one length, to figures worked out here. */
+export async function expectResults(
+  page: Page,
+  readings: readonly (Valve & { readonly quarters: number })[],
+): Promise<void> {
+  await page.goto(page.url().replace('#/bench/', '#/results/'));
+  await page.locator('table tr[data-valve]').first().waitFor();
+  const rows = await page.locator('table tr[data-valve]').evaluateAll((all) =>
+    all.map((row) => {
+      const [count, preload, word] = [...row.querySelectorAll('td')];
+      return [
+        row.getAttribute('data-valve'),
+        count?.querySelector('strong')?.textContent,
+        preload?.querySelector('strong')?.textContent,
+        word?.textContent,
+      ];
+    }),
+  );
+  expect(rows).toEqual(
+    readings.map(({ cylinder, kind, quarters }) => [
+      `${cylinder} ${kind}`,
+      writtenCount(quarters),
+      String(figure(quarters)),
+      capital(verdict(quarters)),
+    ]),
+  );
+  const { inches, fits } = oneLength(readings.map(({ quarters }) => quarters));
+  const panel = await page.locator('section[aria-labelledby="one-length"]').textContent();
+  expect(panel).toContain(`${inches.toFixed(3)} in`);
+  expect(panel).toContain(`Measured on a test pushrod of ${setUp.testPushrodIn.toFixed(3)} in.`);
+  expect(panel).toContain(`Puts ${fits === 16 ? 'all 16' : `${fits} of 16`} inside`);
+  expect(panel).toContain('Rests on all 16 valves of the engine.');
+}

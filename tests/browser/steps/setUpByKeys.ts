@@ -1,0 +1,59 @@
+import type { Page } from 'playwright-core';
+
+/** The keyboard's way about a page: Tab until the wanted control has the focus. */
+export async function tabTo(page: Page, selector: string, most = 90): Promise<void> {
+  for (let presses = 0; presses < most; presses += 1) {
+    await page.keyboard.press('Tab');
+    const there = await page.evaluate(
+      (wanted) => document.activeElement?.matches(wanted) ?? false,
+      selector,
+    );
+    if (there) return;
+  }
+  throw new Error(`Tab never came to ${selector}`);
+}
+
+/** Arrows down a focused list until it shows the wanted option. */
+async function choose(page: Page, option: RegExp): Promise<void> {
+  const shown = () =>
+    page.evaluate(() => {
+      const focused = document.activeElement;
+      return focused instanceof HTMLSelectElement
+        ? (focused.selectedOptions[0]?.textContent ?? '')
+        : '';
+    });
+  for (let presses = 0; presses < 60; presses += 1) {
+    if (option.test(await shown())) return;
+    await page.keyboard.press('ArrowDown');
+  }
+  throw new Error(`no option ${option}`);
+}
+
+/**
+ * Sets up the tests' job by keyboard alone, on an open set-up screen with nothing filled in, and
+ * begins to count: V8 1-8-4-3-6-5-7-2, M8 × 1.25, ratio 1.7, long-travel rollers, 8.150 test pushrod.
+ */
+export async function setUpByKeys(page: Page, name: string): Promise<void> {
+  await page.getByRole('heading', { name: 'Set up a job' }).waitFor();
+  await tabTo(page, '[data-field="name"] input');
+  await page.keyboard.type(name);
+  await tabTo(page, '[data-field="engine"] select');
+  await choose(page, /1-8-4-3-6-5-7-2/);
+  await tabTo(page, '[data-field="direction"] input');
+  await page.keyboard.press('Space');
+  await tabTo(page, '[data-field="thread"] select');
+  await choose(page, /M8 × 1\.25/);
+  await tabTo(page, '[data-field="ratio"] input');
+  await page.keyboard.type('1.7');
+  await tabTo(page, '[data-field="groups.0.lifter"] select');
+  await choose(page, /Long-travel/);
+  await tabTo(page, '[data-field="pushrod"] input');
+  await page.keyboard.type('8.150');
+  const begin = page.getByRole('button', { name: 'Start counting' });
+  for (let presses = 0; presses < 30; presses += 1) {
+    await page.keyboard.press('Tab');
+    if (await begin.evaluate((button) => button === document.activeElement)) break;
+  }
+  await page.keyboard.press('Enter');
+  await page.locator('main[data-stage]').waitFor();
+}
