@@ -8,6 +8,7 @@ import { openKillable } from './killable';
 import { type Killed, killRound } from './killing';
 import { walk } from './steps/figures';
 import { plainLines as lines } from './steps/lines';
+import { pressesApart } from './steps/pressesApart';
 import { setUpByKeys } from './steps/setUpByKeys';
 
 /** How often the browser is killed: KILLS=200 npx vitest run --project browser tests/browser/kill.test.ts */
@@ -116,10 +117,6 @@ function watchDurability(): void {
   };
 }
 
-async function pressStep(page: Page, { code, heldMs }: Step): Promise<void> {
-  await page.keyboard.press(code, heldMs === undefined ? {} : { delay: heldMs });
-}
-
 let profile: string;
 let jobId: string;
 
@@ -164,9 +161,10 @@ test(`killed ${KILLS} times on a kept line's own caption, nothing spoken as kept
       },
       async press(page) {
         if (round === KILLS) return;
+        const press = pressesApart(page);
         for (const step of steps.slice(from)) {
           pressed += 1;
-          await pressStep(page, step);
+          await press(step.code, step.heldMs);
           await page.waitForTimeout(gapAfter(step, round));
         }
       },
@@ -174,6 +172,7 @@ test(`killed ${KILLS} times on a kept line's own caption, nothing spoken as kept
         const lineAt = steps.findIndex(({ line }, at) => at >= from && line === text);
         const kept = lineAt >= 0 && lineAt < pressed;
         const already = heard.filter(({ text: one }) => steps.some(({ line }) => line === one));
+        if (pauses(round)) return kept && /^(One|Two|Three|Four) quarters?:/.test(text);
         return kept && already.length >= round % 4;
       },
     });
@@ -199,9 +198,14 @@ test(`killed ${KILLS} times on a kept line's own caption, nothing spoken as kept
   expect(points.size).toBeGreaterThan(Math.min(3, KILLS - 1));
 });
 
-/** Mostly on at once, so that more is under way as it is killed; now and then a pause for a count. */
+/** Now and then the builder pauses at a count, and it is that line the browser is killed on. */
+function pauses(round: number): boolean {
+  return round % 5 === 2;
+}
+
+/** Mostly on at once, so that more is under way as it is killed. */
 function gapAfter({ event }: Step, round: number): number {
-  if (event.startsWith('counted') && round % 5 === 2) return 1300;
+  if (event.startsWith('counted') && pauses(round)) return 1300;
   return event === 'landed 6' || event === 'seated' ? 100 : 40;
 }
 
@@ -212,8 +216,9 @@ test('every write of a count asks for strict durability', async () => {
   await page.goto(appUrl('#/set-up'));
   await setUpByKeys(page, 'Harrow Fen pump engine 10');
   await page.keyboard.press('NumpadMultiply');
-  for (const step of script().slice(0, 8)) {
-    await pressStep(page, step);
+  const press = pressesApart(page);
+  for (const { code, heldMs } of script().slice(0, 8)) {
+    await press(code, heldMs);
     await page.waitForTimeout(120);
   }
   const writes = await page.evaluate(

@@ -1,0 +1,128 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { firstPage, openApp, openBrowser } from './harness';
+import { countShown, demoAtRest } from './steps/demoJob';
+import { benchStages, goTo, otherScreens } from './steps/stages';
+
+const sizes = [
+  { width: 390, height: 844 },
+  { width: 1024, height: 768 },
+  { width: 1920, height: 1080 },
+];
+
+/** Where the bright shop is looked at too: between them they hold every part in every colour. */
+const bothShops = new Set([
+  ...['bench, counting', 'bench, question', 'bench, more', 'bench, turning'],
+  ...['results', 'set-up', 'settings'],
+]);
+
+async function violations(page: Page): Promise<string[]> {
+  const found = await new AxeBuilder({ page }).analyze();
+  return found.violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`));
+}
+
+/** How far the page can be scrolled sideways at each size, where it can. */
+async function sideways(page: Page): Promise<string[]> {
+  const found: string[] = [];
+  for (const size of sizes) {
+    await page.setViewportSize(size);
+    const [drawn, seen] = await page.evaluate(() => [
+      document.documentElement.scrollWidth,
+      document.documentElement.clientWidth,
+    ]);
+    if (Number(drawn) > Number(seen)) found.push(`${drawn} px wide in ${seen}`);
+  }
+  return found;
+}
+
+test('every screen and every main stage of the bench: accessible, and no sideways scroll', async () => {
+  const browser = await openBrowser({ viewport: { width: 1024, height: 768 } });
+  const page = await firstPage(browser);
+  await openApp(page);
+  await demoAtRest(page);
+  const found: Record<string, string[]> = {};
+  let looked = 0;
+  async function look(name: string): Promise<void> {
+    looked += 1;
+    const wide = await sideways(page);
+    await page.setViewportSize({ width: 1024, height: 768 });
+    const here = [...wide];
+    for (const shop of bothShops.has(name) ? ['bright', 'dark'] : ['dark']) {
+      await page.evaluate((now) => {
+        document.documentElement.dataset.shop = now;
+      }, shop);
+      here.push(...(await violations(page)).map((one) => `${shop}: ${one}`));
+    }
+    if (here.length > 0) found[name] = here;
+  }
+  for (const { name, to } of benchStages) {
+    await to(page);
+    await look(`bench, ${name}`);
+  }
+  for (const { name, hash } of otherScreens) {
+    await goTo(page, hash);
+    await look(name);
+  }
+  expect(found).toEqual({});
+  expect(looked).toBe(15);
+});
+
+/**
+ * Height in pixels of the count's figure as it is drawn: of a screenshot of its box, the longest run
+ * of rows that have the figure's own colour in them.
+ */
+async function drawnHeight(page: Page): Promise<number> {
+  const figure = page.locator('[data-numeral] text[data-figure]').first();
+  const png = (await figure.screenshot()).toString('base64');
+  const fill = await figure.evaluate((text) => getComputedStyle(text).fill);
+  // A blank page looks at the picture: the app's own lets no foreign picture in.
+  const blank = await page.context().newPage();
+  const height = await blank.evaluate(longestRunOf, { png, fill });
+  await blank.close();
+  return height;
+}
+
+/** In a page: the longest run of a picture's rows that have the colour in them. */
+async function longestRunOf(given: { png: string; fill: string }): Promise<number> {
+  const colour = (given.fill.match(/[\d.]+/g) ?? []).slice(0, 3).map(Number);
+  if (colour.length < 3) throw new Error(`no colour: ${given.fill}`);
+  const picture = new Image();
+  picture.src = `data:image/png;base64,${given.png}`;
+  await picture.decode();
+  const canvas = document.createElement('canvas');
+  canvas.width = picture.width;
+  canvas.height = picture.height;
+  const drawing = canvas.getContext('2d');
+  if (!drawing) throw new Error('no canvas');
+  drawing.drawImage(picture, 0, 0);
+  const { data, width, height } = drawing.getImageData(0, 0, picture.width, picture.height);
+  const inked = (x: number, y: number) =>
+    colour.every((value, i) => Math.abs((data[4 * (y * width + x) + i] ?? 0) - value) < 40);
+  let run = 0;
+  let longest = 0;
+  for (let y = 0; y < height; y += 1) {
+    const row = Array.from({ length: width }, (_, x) => x).some((x) => inked(x, y));
+    run = row ? run + 1 : 0;
+    longest = Math.max(longest, run);
+  }
+  return longest;
+}
+
+test('the count is readable at three metres: its drawn height at the two big sizes', async () => {
+  const browser = await openBrowser({ viewport: { width: 1920, height: 1080 } });
+  const page = await firstPage(browser);
+  await openApp(page);
+  await demoAtRest(page);
+  await page.keyboard.press('Space');
+  await page.keyboard.press('Numpad4');
+  await expect.poll(() => countShown(page)).toBe('4');
+  const large = await drawnHeight(page);
+  await page.setViewportSize({ width: 1024, height: 768 });
+  const small = await drawnHeight(page);
+  console.log(`count drawn ${large} px high at 1920×1080, ${small} px at 1024×768`);
+  expect(large).toBeGreaterThanOrEqual(120);
+  expect(small).toBeGreaterThanOrEqual(96);
+  // Nothing else of that colour was taken for it.
+  expect(large).toBeLessThan(400);
+});
