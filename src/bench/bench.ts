@@ -131,6 +131,10 @@ export function createBench({ clock, keeper, voice }: BenchParts): Bench {
       store.setState({ access: 'unreadable' });
       return;
     }
+    if (kept.events.length === 0) {
+      store.setState({ access: 'unknown' });
+      return;
+    }
     const job = replay(kept.events);
     log = [...kept.events];
     const got = kept.newer ? null : await keeper.claim(jobId, () => void reload('other window'));

@@ -1,7 +1,14 @@
 import type { Announcement, JobState } from '#counting';
 
 /** Whether this window may write the job's log, and if not, why. */
-export type Access = 'closed' | 'opening' | 'writer' | 'other window' | 'newer log' | 'unreadable';
+export type Access =
+  | 'closed'
+  | 'opening'
+  | 'writer'
+  | 'other window'
+  | 'newer log'
+  | 'unreadable'
+  | 'unknown';
 
 /** What the screens see of the one open job. */
 export interface BenchState {

@@ -79,10 +79,10 @@ function WithJob({ jobId, children }: { readonly jobId: string; readonly childre
   const { go } = useServices();
   const opened = useOpenJob(jobId);
   if (opened === 'open') return children;
-  if (opened !== 'unreadable') return <Wait sentence={words.opening} />;
+  if (opened !== 'unreadable' && opened !== 'unknown') return <Wait sentence={words.opening} />;
   return (
     <main className={styles.wait} role="alert">
-      <p>{words.unreadable}</p>
+      <p>{words[opened]}</p>
       <Action main onPress={() => go({ screen: 'jobs' })}>
         {words.toJobs}
       </Action>

@@ -214,6 +214,11 @@ describe('one writer', () => {
     expect(state().job.seq).toBe(1);
   });
 
+  test('a job that is not on this device says so', async () => {
+    const { state } = await openedBench((keeper) => keeper.logs.clear());
+    expect(state().access).toBe('unknown');
+  });
+
   test('a device that cannot be read says so', async () => {
     const { state } = await openedBench((keeper) => {
       keeper.unreadable = true;

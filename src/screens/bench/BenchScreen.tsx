@@ -19,26 +19,8 @@ import { RestingPanel } from './RestingPanel';
 import { useFreshCaptions } from './useFreshCaptions';
 import { useTurnShown } from './useTurnShown';
 
-/** The bench: one open job, readable at three metres and worked without hands on the screen. */
+/** The bench of the open job, readable at three metres and worked without hands on the screen. */
 export function BenchScreen() {
-  const access = useBench((state) => state.access);
-  switch (access) {
-    case 'closed':
-    case 'opening':
-    case 'unreadable':
-      return <NoBench access={access} />;
-    case 'writer':
-    case 'other window':
-    case 'newer log':
-      return <OpenBench />;
-    default: {
-      const never: never = access;
-      return never;
-    }
-  }
-}
-
-function OpenBench() {
   const stage = useBench((state) => stageOf(state.job));
   const turnShown = useTurnShown();
   return (
@@ -107,18 +89,4 @@ const keyWords: Readonly<Record<string, string>> = shown.keys;
 
 function meaningWords(meaning: StripItem['meaning']): string {
   return keyWords[meaning] ?? meaning;
-}
-
-function NoBench({ access }: { readonly access: 'closed' | 'opening' | 'unreadable' }) {
-  const { go } = useServices();
-  return (
-    <main className={styles.noBench}>
-      <p role="status">{benchWords[access]}</p>
-      {access === 'opening' ? null : (
-        <button type="button" onClick={() => go({ screen: 'jobs' })}>
-          {benchWords.toJobs}
-        </button>
-      )}
-    </main>
-  );
 }

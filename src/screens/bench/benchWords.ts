@@ -69,7 +69,6 @@ export const benchWords = {
   readOnly: 'Read only',
   otherWindow: 'Another window is counting: read only.',
   newerLog: 'Kept by a newer version of this app: read only. Reload to get that version.',
-  unreadable: 'This job can’t be read from the device. Nothing was changed.',
   opening: 'Opening the job.',
   closed: 'No job is open.',
   rest: 'Press any key to go on',

@@ -1,7 +1,7 @@
 import { render } from '@testing-library/react';
 import { createStore } from 'zustand/vanilla';
 import { createBench, type Keeper, type Voice } from '#bench';
-import type { CommandBody, JobEvent, SetUp } from '#counting';
+import { type CommandBody, decide, initial, type JobEvent, type SetUp } from '#counting';
 import {
   BenchScreen,
   type KeysState,
@@ -41,13 +41,28 @@ const quietVoice: Voice = {
   hush() {},
 };
 
+/** The log of a job just opened on a set-up. */
+function opened(on: SetUp): JobEvent[] {
+  const app = { version: '0', commit: '0' };
+  const decision = decide(initial, {
+    type: 'openJob',
+    jobId: 'job',
+    setUp: on,
+    app,
+    at: 0,
+    by: 'app',
+  });
+  if (decision.kind !== 'events') throw new Error('the set-up was refused');
+  return [...decision.events];
+}
+
 /** The bench screen on a real bench with its log in memory, driven by commands. */
 export async function openBench(
   commands: readonly CommandBody[],
   changes: { readonly setUp?: Partial<SetUp>; readonly append?: Keeper['append'] } = {},
 ) {
-  const log: JobEvent[] = [];
   const clock = fakeClock();
+  const log = opened({ ...setUp, ...changes.setUp });
   const sent: CommandBody[] = [];
   const keeper: Keeper = {
     read: async () => ({ events: [...log], newer: false }),
@@ -59,11 +74,6 @@ export async function openBench(
   const bench = createBench({ clock, keeper, voice: quietVoice });
   await bench.open('job');
   bench.submit({ type: 'ask', about: 'where' }, 'pedal');
-  const app = { version: '0', commit: '0' };
-  bench.submit(
-    { type: 'openJob', jobId: 'job', setUp: { ...setUp, ...changes.setUp }, app },
-    'app',
-  );
   for (const command of commands) bench.submit(command, 'pedal');
   const services: Services = {
     bench,
