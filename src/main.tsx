@@ -102,13 +102,17 @@ function follow(shop: 'bright' | 'dark'): void {
 const root = document.getElementById('app');
 if (!root) throw new Error('index.html has no element with the id app');
 
-createRoot(root).render(
-  <StrictMode>
-    <ErrorBoundary build={build}>
-      <ServicesProvider value={services}>
-        <App />
-      </ServicesProvider>
-    </ErrorBoundary>
-  </StrictMode>,
-);
-void start();
+function draw(place: HTMLElement): void {
+  createRoot(place).render(
+    <StrictMode>
+      <ErrorBoundary build={build}>
+        <ServicesProvider value={services}>
+          <App />
+        </ServicesProvider>
+      </ErrorBoundary>
+    </StrictMode>,
+  );
+}
+
+// Drawn once the first place is known, so that no other screen is fetched or flashes up before it.
+void start().finally(() => draw(root));

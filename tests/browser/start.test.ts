@@ -5,9 +5,12 @@ import { appUrl, firstPage, openApp, openBrowser } from './harness';
 test('the built page opens, names its version and commit, and is accessible', async () => {
   const browser = await openBrowser();
   const page = await firstPage(browser);
-  await openApp(page);
+  await openApp(page, '#/about');
   expect(await page.title()).toBe('Turncaller');
-  expect(await page.locator('main').textContent()).toMatch(/Version \d+\.\d+\.\d+, commit \w+/);
+  await page.getByRole('heading', { level: 1 }).waitFor();
+  expect(await page.locator('main dl').first().textContent()).toMatch(
+    /Version\s*\d+\.\d+\.\d+\s*Commit\s*\w+/,
+  );
   const { violations, passes } = await new AxeBuilder({ page }).analyze();
   expect(violations.map((violation) => violation.id)).toEqual([]);
   expect(passes.length).toBeGreaterThan(0);

@@ -43,7 +43,8 @@ test('npm start serves the app where it says, on this machine alone, and stops w
   const browser = await openBrowser();
   const page = await firstPage(browser);
   await page.goto(String(address));
-  await page.getByText('Turncaller').first().waitFor();
+  await page.locator('main').first().waitFor();
+  expect(await page.title()).toBe('Turncaller');
   await browser.close();
   child.kill('SIGTERM');
   await ended;
