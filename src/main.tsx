@@ -3,7 +3,7 @@ import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { createBench } from '#bench';
 import { systemClock } from '#clock';
-import { joinKeys, joinMouth, joinPlace, type Mouth, saveFile } from '#joining';
+import { joinEar, joinKeys, joinMouth, joinPlace, type Mouth, saveFile } from '#joining';
 import { createKeeping, readJobFile, writeJobFile } from '#keeping';
 import { appCommit, appVersion, browserFeatures, keepScreenOn, screenLocks } from '#platform';
 import { App, ErrorBoundary, type Route, routeOf, type Services, ServicesProvider } from '#screens';
@@ -45,11 +45,13 @@ function arrived(route: Route): void {
 }
 
 const place = joinPlace(window, arrived);
+const ear = joinEar({ page: window, bench, settings, speaker: mouth.speaker });
 const keys = joinKeys({
   page: window,
   bench,
   settings,
   speaker: mouth.speaker,
+  ear,
   onBench: () => place.store.getState().route.screen === 'bench',
 });
 
@@ -59,6 +61,7 @@ const services: Services = {
   settings,
   mouth: mouth.store,
   keys: keys.store,
+  ear: ear.store,
   route: place.store,
   build,
   features: browserFeatures.map(({ name, detect, lost }) => ({
@@ -68,7 +71,11 @@ const services: Services = {
   })),
   go: place.go,
   touch: (command) => bench.submit(command, 'touch'),
+  toggleEar: ear.toggle,
+  agreeToLeave: ear.agree,
+  earLog: () => JSON.stringify(ear.log()),
   learnPedal: keys.learnPedal,
+  learnListen: keys.learnListen,
   stopLearning: keys.stopLearning,
   forgetKeys: keys.forgetKeys,
   tryVoice: mouth.tryVoice,

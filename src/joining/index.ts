@@ -4,6 +4,7 @@
  * stores meet.
  */
 
+export { type EarJoint, joinEar } from './ear';
 export { joinKeys, type Keys } from './keys';
 export { joinMouth, type Mouth } from './mouth';
 export { joinPlace, type Place } from './place';

@@ -10,16 +10,19 @@ import {
   readKeymap,
   stripOf,
   withinStep,
+  withListen,
   withPedal,
 } from '#pressing';
 import type { KeysState } from '#screens';
 import type { SettingsStore } from '#settings';
 import type { Speaker } from '#speaking';
 import { shown } from '#words';
+import type { EarJoint } from './ear';
 
 export interface Keys {
   readonly store: StoreApi<KeysState>;
   learnPedal(): void;
+  learnListen(): void;
   stopLearning(): void;
   forgetKeys(): void;
 }
@@ -29,12 +32,13 @@ interface KeysParts {
   readonly bench: Bench;
   readonly settings: SettingsStore;
   readonly speaker: Speaker;
+  readonly ear: Pick<EarJoint, 'toggle' | 'hold'>;
   /** Whether the bench is on the screen: keys act nowhere else. */
   onBench(): boolean;
 }
 
 /** Keys and pedals joined to the bench. */
-export function joinKeys({ page, bench, settings, speaker, onBench }: KeysParts): Keys {
+export function joinKeys({ page, bench, settings, speaker, ear, onBench }: KeysParts): Keys {
   const keymap = () => readKeymap(settings.store.getState().settings.keys);
   const strip = () => stripOf(keymap()).map(({ meaning, label }) => ({ meaning, label }));
   const store = createStore<KeysState>(() => ({ strip: strip(), holding: null, learning: null }));
@@ -53,6 +57,8 @@ export function joinKeys({ page, bench, settings, speaker, onBench }: KeysParts)
     onPress(press) {
       const command = commandFor(press, bench.store.getState().job);
       if (command !== null) bench.submit(command, 'key');
+      else if (press.kind === 'listen') ear.hold(press.on);
+      else ear.toggle();
     },
     onCue: held,
   });
@@ -73,23 +79,30 @@ export function joinKeys({ page, bench, settings, speaker, onBench }: KeysParts)
     });
     if (!done) return;
     const { codes, sendsKeyUp } = state.learned;
-    settings.change({ keys: withPedal(keymap(), { codes, sendsKeyUp }) });
+    const [code] = codes;
+    if (state.target === 'pedal')
+      settings.change({ keys: withPedal(keymap(), { codes, sendsKeyUp }) });
+    else if (code !== undefined)
+      settings.change({ keys: withListen(keymap(), code), listens: 'while held' });
     giveUp?.();
     giveUp = null;
   }
 
+  function learn(target: 'pedal' | 'listen'): void {
+    giveUp?.();
+    giveUp = bindLearning({
+      window: page,
+      clock: systemClock,
+      target,
+      keymap: keymap(),
+      onState: learned,
+    });
+  }
+
   return {
     store,
-    learnPedal() {
-      giveUp?.();
-      giveUp = bindLearning({
-        window: page,
-        clock: systemClock,
-        target: 'pedal',
-        keymap: keymap(),
-        onState: learned,
-      });
-    },
+    learnPedal: () => learn('pedal'),
+    learnListen: () => learn('listen'),
     stopLearning() {
       giveUp?.();
       giveUp = null;

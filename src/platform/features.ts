@@ -49,6 +49,22 @@ export const browserFeatures: readonly BrowserFeature[] = [
     said: '‘No voice on this device: ticks and captions carry on’, on the bench.',
   },
   {
+    id: 'ear',
+    name: 'Understanding speech',
+    how: "'SpeechRecognition' in window, or 'webkitSpeechRecognition' in window; whether it works is found out when it is opened",
+    detect: (page) => has(page, 'SpeechRecognition') || has(page, 'webkitSpeechRecognition'),
+    lost: 'Nothing can be called by voice; pedal, keys and touch count.',
+    said: '‘This browser does not recognise speech, no ear. Use the pedal or the keys.’ when the ear is opened; the service’s own failure is named the same way, with the count.',
+  },
+  {
+    id: 'microphone',
+    name: 'A microphone',
+    how: "'mediaDevices' in navigator",
+    detect: (page) => has(page.navigator, 'mediaDevices'),
+    lost: 'The room’s noise is not measured. Whether there is a microphone, and it is allowed, is found out when the ear is opened.',
+    said: '‘No microphone found’ or ‘The microphone is not allowed’, with the count, and to use the pedal.',
+  },
+  {
     id: 'wake lock',
     name: 'Keeping the screen on',
     how: "'wakeLock' in navigator",

@@ -10,6 +10,7 @@ export { ErrorBoundary } from './ErrorBoundary';
 export { hashOf, type Route, routeOf } from './route';
 export {
   type Caption,
+  type EarShown,
   type KeysState,
   type MouthState,
   type Services,

@@ -2,7 +2,7 @@ import { createContext, useContext } from 'react';
 import { useStore } from 'zustand';
 import type { StoreApi } from 'zustand/vanilla';
 import type { Bench, BenchState } from '#bench';
-import type { CommandBody } from '#counting';
+import type { CommandBody, EarWhy } from '#counting';
 import type { SettingsStore } from '#settings';
 import type { Shelf } from '#shelf';
 import type { Build } from './build';
@@ -44,6 +44,30 @@ export interface KeysState {
   } | null;
 }
 
+/** What was heard, as heard and as understood. */
+export interface Heard {
+  readonly utterance: string;
+  readonly kind: 'taken' | 'missed' | 'outside' | 'doubt' | 'own voice' | 'repeat' | 'withdrawn';
+  readonly heard: string;
+  readonly understood: string | null;
+}
+
+/** What the screens show of the ear. */
+export interface EarShown {
+  readonly state: 'shut' | 'opening' | 'open' | 'dead';
+  readonly why: EarWhy;
+  /** Open only while the listening key is held. */
+  readonly byKey: boolean;
+  /** Where speech is understood; null while that is not known. */
+  readonly place: 'on device' | 'elsewhere' | null;
+  /** What is being said, before it counts. */
+  readonly ghost: { readonly heard: string; readonly understood: string | null } | null;
+  /** Newest last. */
+  readonly captions: readonly Heard[];
+  /** Noise of the room, dB of full scale; null while it is not measured. */
+  readonly level: number | null;
+}
+
 /** A browser service the app looks for, and whether it is here. */
 export interface Feature {
   readonly name: string;
@@ -58,13 +82,22 @@ export interface Services {
   readonly settings: SettingsStore;
   readonly mouth: StoreApi<MouthState>;
   readonly keys: StoreApi<KeysState>;
+  readonly ear: StoreApi<EarShown>;
   readonly route: StoreApi<{ readonly route: Route }>;
   readonly build: Build;
   readonly features: readonly Feature[];
   go(route: Route): void;
   /** A touch on the bench. */
   touch(command: CommandBody): void;
+  /** Opens the ear, or shuts it. */
+  toggleEar(): void;
+  /** Agrees that speech may leave the device, and opens the ear. */
+  agreeToLeave(): void;
+  /** The ear's own log, as a file's text. */
+  earLog(): string;
   learnPedal(): void;
+  /** Learns the key that opens the ear while it is held. */
+  learnListen(): void;
   stopLearning(): void;
   forgetKeys(): void;
   /** Says one line in the chosen voice, to try it. */

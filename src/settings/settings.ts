@@ -23,6 +23,16 @@ export interface Settings {
   readonly rate: number;
   /** The builder wears a headset: the ear may stay open while the app speaks. */
   readonly headset: boolean;
+  /** The ear opens when the bench is woken. */
+  readonly earOnWaking: boolean;
+  /** Open until shut, or only while a key is held. */
+  readonly listens: 'open' | 'while held';
+  /** A count by voice needs its carrier word: 'count five'. */
+  readonly carrier: boolean;
+  /** The builder knows that speech may leave the device, and agrees. */
+  readonly mayLeave: boolean;
+  /** Measure the room's noise while the ear is open; on some phones that takes the microphone. */
+  readonly measuresRoom: boolean;
   /** Null: the keys as they come. */
   readonly keys: KeySettings | null;
   readonly keysOn: boolean;
@@ -40,6 +50,11 @@ export const defaultSettings: Settings = {
   voice: null,
   rate: 1,
   headset: false,
+  earOnWaking: false,
+  listens: 'open',
+  carrier: false,
+  mayLeave: false,
+  measuresRoom: true,
   keys: null,
   keysOn: true,
   shop: 'dark',

@@ -68,6 +68,8 @@ const RULES: Readonly<Record<FactKind, LineRule>> = {
   'cylinder done': RESULT,
   'all read': RESULT,
 
+  ear: QUESTION,
+
   'not kept': ALARM,
   'kept again': ALARM,
 };

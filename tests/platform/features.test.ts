@@ -10,6 +10,8 @@ function pageWith(...services: string[]): Window {
   if (services.includes('storage')) page.indexedDB = {};
   if (services.includes('audio')) page.AudioContext = class {};
   if (services.includes('voice')) page.speechSynthesis = {};
+  if (services.includes('ear')) page.webkitSpeechRecognition = class {};
+  if (services.includes('microphone')) navigator.mediaDevices = {};
   if (services.includes('windows')) page.BroadcastChannel = class {};
   if (services.includes('locks')) navigator.locks = {};
   if (services.includes('wake lock')) navigator.wakeLock = {};

@@ -8,6 +8,7 @@ import { createSettings } from '#settings';
 import { createShelf, type JobCard, type JobFileRead } from '#shelf';
 import type { Route } from '../../src/screens/route';
 import {
+  type EarShown,
   type KeysState,
   type MouthState,
   type Services,
@@ -64,12 +65,17 @@ export function fakeServices(start: Route = { screen: 'jobs' }) {
       holding: null,
       learning: null,
     })),
+    ear: createStore<EarShown>(() => shutEar),
     route,
     build: { version: '1.2.3', commit: 'abc1234' },
     features: [{ name: 'Wake lock', here: false, without: 'The screen may go dark.' }],
     go: vi.fn((to: Route) => route.setState({ route: to })),
     touch: (command) => bench.submit(command, 'touch'),
+    toggleEar: vi.fn(),
+    agreeToLeave: vi.fn(),
+    earLog: () => '{}',
     learnPedal: vi.fn(),
+    learnListen: vi.fn(),
     stopLearning: vi.fn(),
     forgetKeys: vi.fn(),
     tryVoice: vi.fn(),
@@ -107,3 +113,14 @@ function cardOf(events: readonly JobEvent[]): JobCard {
     status: state.status,
   };
 }
+
+/** An ear nobody has opened. */
+export const shutEar: EarShown = {
+  state: 'shut',
+  why: 'asked',
+  byKey: false,
+  place: null,
+  ghost: null,
+  captions: [],
+  level: null,
+};

@@ -81,6 +81,7 @@ const LINES: Partial<Record<FactKind, string>> = {
   'not kept': 'Not kept. The disk does not answer.',
   'kept again': 'Kept again.',
   'no voice': 'No voice here.',
+  ear: 'Ear open.',
 };
 
 /** Short words of the tests' own; 'torqued' has none, only a tick. */

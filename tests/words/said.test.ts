@@ -138,6 +138,7 @@ describe('every moment', () => {
       'kept again': true,
       'read only': true,
       'no voice': true,
+      ear: true,
     };
     expect([...kinds].sort()).toEqual(Object.keys(all).sort());
   });

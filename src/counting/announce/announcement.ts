@@ -23,6 +23,26 @@ export interface OneLength {
   readonly of: number;
 }
 
+/** Why an ear is as it is, where its state alone does not say. */
+export type EarWhy =
+  /** The builder shut it, or never opened it. */
+  | 'asked'
+  /** Sound would leave the device and the builder has not agreed to that. */
+  | 'notice'
+  | 'too loud'
+  | 'not here'
+  | 'denied'
+  | 'no microphone'
+  | 'service refused'
+  | 'network'
+  /** The service was asked to start and nothing came. */
+  | 'no answer'
+  /** It hears that someone speaks and never says what. */
+  | 'no results'
+  | 'keeps ending'
+  | 'language'
+  | 'unknown';
+
 /** What there is to tell: facts, no words. Text is made of it in one place, the words. */
 export type Fact =
   | { readonly kind: 'job opened'; readonly name: string }
@@ -113,11 +133,17 @@ export type Fact =
   | { readonly kind: 'job discarded' }
   | { readonly kind: 'job restored' }
   | { readonly kind: 'refused'; readonly refusal: Refusal }
-  /** The next four come from the bench, never from the log. */
+  /** The rest come from the bench and the ear, never from the log. */
   | { readonly kind: 'not kept'; readonly why: 'slow' | 'failed' | 'full' }
   | { readonly kind: 'kept again' }
   | { readonly kind: 'read only' }
-  | { readonly kind: 'no voice' };
+  | { readonly kind: 'no voice' }
+  | {
+      readonly kind: 'ear';
+      readonly state: 'open' | 'shut' | 'dead';
+      readonly why: EarWhy;
+      readonly count48: Turn48 | null;
+    };
 
 export type FactKind = Fact['kind'];
 

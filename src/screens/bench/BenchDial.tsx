@@ -14,6 +14,7 @@ import { CrankDial } from '../pieces/CrankDial';
 import { useBench } from '../services';
 import { countLine, countUnitWord, unitOfJob } from './benchFigures';
 import { benchWords } from './benchWords';
+import { useGhostCount } from './useGhostCount';
 
 /** The dial: the socket's mark while a valve is open, else the crank. */
 export function BenchDial({ turnShown }: { readonly turnShown: boolean }) {
@@ -24,6 +25,7 @@ export function BenchDial({ turnShown }: { readonly turnShown: boolean }) {
 function Socket({ job }: { readonly job: JobState }) {
   const { count48, direction } = standingOf(job);
   const phase = job.open?.phase ?? 'to start';
+  const ghost48 = useGhostCount(job);
   const calling = setUpOf(job)?.calling ?? { way: 'quarters' };
   const started = phase !== 'to start';
   const under = started ? countUnitWord(job, count48) : notStarted(direction);
@@ -36,6 +38,7 @@ function Socket({ job }: { readonly job: JobState }) {
       direction={direction}
       mark48={markOf(calling)}
       unit={unitOfJob(job)}
+      ghost48={phase === 'counting' ? ghost48 : null}
       label={label}
       under={under}
       beside={besideCount(job, count48)}

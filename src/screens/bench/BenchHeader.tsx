@@ -5,6 +5,7 @@ import { StateTag } from '../pieces/StateTag';
 import { useBench, useServices } from '../services';
 import { benchTitle, placeInWalk } from './benchFigures';
 import { benchWords } from './benchWords';
+import { EarTag } from './EarTag';
 import styles from './header.module.css';
 
 /** Which valve, how far along, and the states that must never be guessed at. */
@@ -27,7 +28,7 @@ export function BenchHeader() {
       <div className={styles.tags}>
         <KeptTag />
         <AccessTag />
-        <StateTag shape="barred">{benchWords.noEar}</StateTag>
+        <EarTag />
         <SilentTag />
       </div>
     </header>

@@ -12,6 +12,8 @@ import { BenchTouch } from './BenchTouch';
 import styles from './bench.module.css';
 import { benchWords } from './benchWords';
 import { Cautions } from './Cautions';
+import { EarNoticeBox, useEarNotice } from './EarNoticeBox';
+import { HeardLine } from './HeardLine';
 import { NextBox } from './NextBox';
 import { QuestionBox, useOpenQuestion } from './QuestionBox';
 import { ReadOnlyPanel } from './ReadOnlyPanel';
@@ -54,10 +56,13 @@ function Talk({ turnShown }: { readonly turnShown: boolean }) {
   const access = useBench((state) => state.access);
   const captions = useFreshCaptions();
   const open = useOpenQuestion();
+  const notice = useEarNotice();
   if (resting && access === 'writer') return <RestingPanel />;
   const box =
     access === 'other window' || access === 'newer log' ? (
       <ReadOnlyPanel why={access} />
+    ) : notice ? (
+      <EarNoticeBox />
     ) : open === null ? (
       <NextBox turnShown={turnShown} />
     ) : (
@@ -66,6 +71,7 @@ function Talk({ turnShown }: { readonly turnShown: boolean }) {
   return (
     <>
       <div className={styles.saidPanel}>
+        <HeardLine />
         <SaidLine label={benchWords.said} lines={captions} silent={benchWords.notSaid} />
       </div>
       {box}

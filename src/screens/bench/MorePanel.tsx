@@ -1,3 +1,4 @@
+import { useStore } from 'zustand';
 import { allowed, setUpOf, walkOf } from '#counting';
 import { TouchBar } from '../pieces/TouchBar';
 import { useBench, useServices } from '../services';
@@ -15,7 +16,8 @@ interface Props {
 
 /** What is seldom wanted: questions, corrections, another cylinder, and the other screens. */
 export function MorePanel({ open, shut, commands }: Props) {
-  const { touch, go } = useServices();
+  const { touch, go, ear, toggleEar } = useServices();
+  const listening = useStore(ear, ({ state }) => state === 'open' || state === 'opening');
   const job = useBench((state) => state.job);
   if (!open) return null;
   const setUp = setUpOf(job);
@@ -55,6 +57,16 @@ export function MorePanel({ open, shut, commands }: Props) {
           />
         </>
       )}
+      <TouchBar
+        label={benchWords.ear.listen}
+        targets={[
+          {
+            id: 'ear',
+            label: listening ? benchWords.ear.shutIt : benchWords.ear.listen,
+            act: and(toggleEar),
+          },
+        ]}
+      />
       <TouchBar
         label={benchWords.toJobs}
         targets={[

@@ -1,9 +1,34 @@
 import type { LandingWord, Question, Stage } from '#counting';
 import type { Engine, ValveId } from '#valvetrain';
+import type { Heard } from '../services';
 
 /** English of the bench screen that is nowhere else yet. */
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** What became of something heard. */
+function became(kind: Heard['kind'], understood: string | null): string {
+  switch (kind) {
+    case 'taken':
+      return understood === null ? '' : `, taken as ${understood}`;
+    case 'missed':
+      return understood === null ? ', not sure' : `. ${understood}`;
+    case 'outside':
+      return ', no phrase';
+    case 'doubt':
+      return ', over my own voice: say it again';
+    case 'own voice':
+      return ', my own voice';
+    case 'repeat':
+      return ', the same again';
+    case 'withdrawn':
+      return ', withdrawn';
+    default: {
+      const never: never = kind;
+      return never;
+    }
+  }
+}
 
 export const benchWords = {
   units: { inch: 'thou', mm: 'mm' },
@@ -60,7 +85,26 @@ export const benchWords = {
     failed: 'Not kept: writing failed',
     full: 'Not kept: the disk is full',
   },
-  noEar: 'No ear: keys and pedal',
+  ear: {
+    open: 'Listening',
+    byKey: 'Listening while held',
+    opening: 'Opening the ear',
+    shut: 'Ear shut: keys and pedal',
+    shutByKey: 'Ear shut: hold its key to speak',
+    tooLoud: 'Ear shut, too loud: use the pedal',
+    room: (db: number) => `, room ${db} dB`,
+    listen: 'Listen',
+    shutIt: 'Shut the ear',
+    noticeTitle: 'Your speech would leave this device',
+    notice:
+      'This browser understands speech by a service on the network: what the microphone hears while the ear is open is sent there. Keys, pedal and touch need no such thing.',
+    agree: 'Agree, and listen',
+    refuse: 'No: keys and pedal',
+    hearing: (heard: string) => `Hearing: ${heard} …`,
+    nothingHeard: 'Nothing heard yet',
+    heard: (heard: string, understood: string | null, kind: Heard['kind']) =>
+      `Heard: ‘${heard}’${became(kind, understood)}`,
+  },
   silent: {
     'switched off': 'Not speaking: switched off',
     'no voice': 'Not speaking: no voice here',

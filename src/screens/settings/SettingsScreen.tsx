@@ -3,6 +3,7 @@ import type { Settings } from '#settings';
 import { useServices, useSettings } from '../services';
 import { Choice } from '../shell/Choice';
 import { Page } from '../shell/Page';
+import { EarPart } from './EarPart';
 import { KeysPart } from './KeysPart';
 import { ScreenPart } from './ScreenPart';
 import styles from './settings.module.css';
@@ -54,6 +55,7 @@ export function SettingsScreen() {
         />
       </section>
       <VoicePart />
+      <EarPart />
       <KeysPart />
       <ScreenPart />
     </Page>

@@ -34,6 +34,22 @@ export const settingsWords = {
     'not woken': 'The voice wakes at the first press on the bench.',
   },
 
+  ear: 'Ear',
+  earLead:
+    'Counts and commands by voice. Where the browser can’t understand speech on this device, it sends it to a service on the network; it is asked first.',
+  listens: 'The ear listens',
+  listensOpen: 'From opened until shut',
+  listensHeld: 'While its key is held',
+  earOnWaking: 'Open it when the bench is woken',
+  carrier: 'Counts need the word ‘count’ before them: ‘count five’',
+  mayLeave: 'Speech may leave this device',
+  measuresRoom:
+    'Measure the room’s noise while listening (not on phones that share the microphone)',
+  openEar: 'Open the ear',
+  shutEar: 'Shut the ear',
+  learnListen: 'Learn the key to hold while speaking',
+  saveEarLog: 'Save the ear’s log',
+
   keys: 'Keys and pedal',
   keysOn: 'Keys work on the bench',
   strip: 'Keys as they are now',

@@ -4,6 +4,7 @@ import { createBench, type Keeper, type Voice } from '#bench';
 import { type CommandBody, decide, initial, type JobEvent, type SetUp } from '#counting';
 import {
   BenchScreen,
+  type EarShown,
   type KeysState,
   type MouthState,
   type Services,
@@ -13,6 +14,7 @@ import { createSettings } from '#settings';
 import { valvesOf } from '#valvetrain';
 import { fakeClock } from '../../fakes/clock';
 import { engine, windowInThou } from '../../valvetrain/samples';
+import { shutEar } from '../services';
 
 const v8 = engine([1, 8, 4, 3, 6, 5, 7, 2]);
 
@@ -59,7 +61,11 @@ function opened(on: SetUp): JobEvent[] {
 /** The bench screen on a real bench with its log in memory, driven by commands. */
 export async function openBench(
   commands: readonly CommandBody[],
-  changes: { readonly setUp?: Partial<SetUp>; readonly append?: Keeper['append'] } = {},
+  changes: {
+    readonly setUp?: Partial<SetUp>;
+    readonly append?: Keeper['append'];
+    readonly ear?: Partial<EarShown>;
+  } = {},
 ) {
   const clock = fakeClock();
   const log = opened({ ...setUp, ...changes.setUp });
@@ -79,6 +85,7 @@ export async function openBench(
     bench,
     settings: createSettings({ load: async () => null, save: async () => {} }),
     mouth: createStore<MouthState>(() => ({ captions: [], silent: null, voices: [] })),
+    ear: createStore<EarShown>(() => ({ ...shutEar, ...changes.ear })),
     keys: createStore<KeysState>(() => ({ strip: [], holding: null, learning: null })),
     route: createStore(() => ({ route: { screen: 'bench' as const, jobId: 'job' } })),
     touch: (command) => {

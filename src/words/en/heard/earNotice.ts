@@ -1,26 +1,7 @@
+import type { EarWhy } from '#counting';
 import type { Turn48 } from '#valvetrain';
 import { sayQuarters } from '../numbers';
 import type { MissedWhy } from './hearing';
-
-/** Why an ear is as it is, where its state alone does not say. */
-export type EarWhy =
-  /** The builder shut it, or never opened it. */
-  | 'asked'
-  /** Sound would leave the device and the builder has not agreed to that. */
-  | 'notice'
-  | 'too loud'
-  | 'not here'
-  | 'denied'
-  | 'no microphone'
-  | 'service refused'
-  | 'network'
-  /** The service was asked to start and nothing came. */
-  | 'no answer'
-  /** It hears that someone speaks and never says what. */
-  | 'no results'
-  | 'keeps ending'
-  | 'language'
-  | 'unknown';
 
 /** What the ear has to tell when it opens, shuts or dies. */
 export interface EarNotice {

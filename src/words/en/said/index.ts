@@ -1,5 +1,6 @@
 import type { Fact } from '#counting';
 import type { SayingContext } from '../../context';
+import { sayEar } from '../heard/earNotice';
 import * as count from './count';
 import * as crank from './crank';
 import * as job from './job';
@@ -92,6 +93,8 @@ function lineOf(fact: Fact, context: SayingContext): string {
       return 'Kept again.';
     case 'read only':
       return job.readOnly(context);
+    case 'ear':
+      return sayEar(fact);
     case 'no voice':
       return 'No voice here: ticks and captions only.';
     default: {

@@ -1,0 +1,28 @@
+import { useStore } from 'zustand';
+import { useServices } from '../services';
+import { benchWords } from './benchWords';
+import styles from './question.module.css';
+
+/** Whether the ear waits for the builder to agree that speech may leave the device. */
+export function useEarNotice(): boolean {
+  return useStore(useServices().ear, ({ state, why }) => state === 'shut' && why === 'notice');
+}
+
+/** Said before any sound leaves the device, and not heard until it is agreed to. */
+export function EarNoticeBox() {
+  const { agreeToLeave, toggleEar } = useServices();
+  return (
+    <section className={styles.question} role="alert">
+      <p className={styles.questionText}>{benchWords.ear.noticeTitle}</p>
+      <p className={styles.questionHint}>{benchWords.ear.notice}</p>
+      <div className={styles.answers}>
+        <button type="button" onClick={agreeToLeave}>
+          {benchWords.ear.agree}
+        </button>
+        <button type="button" onClick={toggleEar}>
+          {benchWords.ear.refuse}
+        </button>
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,42 @@
+import { useStore } from 'zustand';
+import { sayEar } from '#words';
+import { StateTag } from '../pieces/StateTag';
+import { type EarShown, useServices } from '../services';
+import { benchWords } from './benchWords';
+
+/** Whether the app is listening, in words and a shape; with the room's noise while it is measured. */
+export function EarTag() {
+  const ear = useStore(useServices().ear);
+  switch (ear.state) {
+    case 'open':
+      return (
+        <StateTag shape="dot" strong>
+          {ear.byKey ? benchWords.ear.byKey : benchWords.ear.open}
+          {room(ear)}
+        </StateTag>
+      );
+    case 'opening':
+      return <StateTag shape="ring open">{benchWords.ear.opening}</StateTag>;
+    case 'shut':
+      return <StateTag shape="barred">{shutWords(ear)}</StateTag>;
+    case 'dead':
+      return (
+        <StateTag shape="broken" strong>
+          {sayEar({ state: 'dead', why: ear.why, count48: null })}
+        </StateTag>
+      );
+    default: {
+      const never: never = ear.state;
+      return never;
+    }
+  }
+}
+
+function room({ level }: EarShown): string {
+  return level === null ? '' : benchWords.ear.room(Math.round(level));
+}
+
+function shutWords({ why, byKey }: EarShown): string {
+  if (why === 'too loud') return benchWords.ear.tooLoud;
+  return byKey ? benchWords.ear.shutByKey : benchWords.ear.shut;
+}

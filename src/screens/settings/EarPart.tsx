@@ -1,0 +1,64 @@
+import { useStore } from 'zustand';
+import { sayEar } from '#words';
+import { useServices, useSettings } from '../services';
+import { Action } from '../shell/Action';
+import { Choice } from '../shell/Choice';
+import { Tick } from '../shell/Tick';
+import styles from './settings.module.css';
+import { settingsWords as words } from './settingsWords';
+
+/** How the app listens, and what it may do for it. */
+export function EarPart() {
+  const { settings, ear, toggleEar, learnListen, earLog, save } = useServices();
+  const { earOnWaking, listens, carrier, mayLeave, measuresRoom } = useSettings();
+  const { state, why } = useStore(ear);
+  const listening = state === 'open' || state === 'opening';
+  return (
+    <section className={styles.part} aria-labelledby="part-ear">
+      <h2 id="part-ear">{words.ear}</h2>
+      <p className={styles.quiet}>{words.earLead}</p>
+      {state === 'dead' && <p role="status">{sayEar({ state, why, count48: null })}</p>}
+      <Choice
+        field="listens"
+        label={words.listens}
+        value={listens}
+        options={[
+          { value: 'open', label: words.listensOpen },
+          { value: 'while held', label: words.listensHeld },
+        ]}
+        onChange={(chosen) => settings.change({ listens: chosen })}
+      />
+      <div className={styles.ticks}>
+        <Tick
+          label={words.earOnWaking}
+          ticked={earOnWaking}
+          onChange={(on) => settings.change({ earOnWaking: on })}
+        />
+        <Tick
+          label={words.carrier}
+          ticked={carrier}
+          onChange={(on) => settings.change({ carrier: on })}
+        />
+        <Tick
+          label={words.mayLeave}
+          ticked={mayLeave}
+          onChange={(on) => settings.change({ mayLeave: on })}
+        />
+        <Tick
+          label={words.measuresRoom}
+          ticked={measuresRoom}
+          onChange={(on) => settings.change({ measuresRoom: on })}
+        />
+      </div>
+      <div className={styles.buttons}>
+        <Action main onPress={toggleEar}>
+          {listening ? words.shutEar : words.openEar}
+        </Action>
+        <Action onPress={learnListen}>{words.learnListen}</Action>
+        <Action onPress={() => save('turncaller-ear-log.json', earLog())}>
+          {words.saveEarLog}
+        </Action>
+      </div>
+    </section>
+  );
+}
