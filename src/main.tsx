@@ -73,7 +73,7 @@ const services: Services = {
   touch: (command) => bench.submit(command, 'touch'),
   toggleEar: ear.toggle,
   agreeToLeave: ear.agree,
-  earLog: () => JSON.stringify(ear.log()),
+  earLog: ear.log,
   learnPedal: keys.learnPedal,
   learnListen: keys.learnListen,
   stopLearning: keys.stopLearning,

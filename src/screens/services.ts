@@ -5,6 +5,7 @@ import type { Bench, BenchState } from '#bench';
 import type { CommandBody, EarWhy } from '#counting';
 import type { SettingsStore } from '#settings';
 import type { Shelf } from '#shelf';
+import type { Turn48 } from '#valvetrain';
 import type { Build } from './build';
 import type { Route } from './route';
 
@@ -61,7 +62,12 @@ export interface EarShown {
   /** Where speech is understood; null while that is not known. */
   readonly place: 'on device' | 'elsewhere' | null;
   /** What is being said, before it counts. */
-  readonly ghost: { readonly heard: string; readonly understood: string | null } | null;
+  readonly ghost: {
+    readonly heard: string;
+    readonly understood: string | null;
+    /** The count it would be, 48ths of a turn; null when it is none. */
+    readonly count48: Turn48 | null;
+  } | null;
   /** Newest last. */
   readonly captions: readonly Heard[];
   /** Noise of the room, dB of full scale; null while it is not measured. */

@@ -1,3 +1,4 @@
+import { useStore } from 'zustand';
 import {
   engineSummary,
   type JobState,
@@ -11,10 +12,9 @@ import { TURN } from '#valvetrain';
 import { sayClock } from '#words';
 import { ClockDial } from '../pieces/ClockDial';
 import { CrankDial } from '../pieces/CrankDial';
-import { useBench } from '../services';
+import { useBench, useServices } from '../services';
 import { countLine, countUnitWord, unitOfJob } from './benchFigures';
 import { benchWords } from './benchWords';
-import { useGhostCount } from './useGhostCount';
 
 /** The dial: the socket's mark while a valve is open, else the crank. */
 export function BenchDial({ turnShown }: { readonly turnShown: boolean }) {
@@ -25,7 +25,7 @@ export function BenchDial({ turnShown }: { readonly turnShown: boolean }) {
 function Socket({ job }: { readonly job: JobState }) {
   const { count48, direction } = standingOf(job);
   const phase = job.open?.phase ?? 'to start';
-  const ghost48 = useGhostCount(job);
+  const ghost48 = useStore(useServices().ear, ({ ghost }) => ghost?.count48 ?? null);
   const calling = setUpOf(job)?.calling ?? { way: 'quarters' };
   const started = phase !== 'to start';
   const under = started ? countUnitWord(job, count48) : notStarted(direction);

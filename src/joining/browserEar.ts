@@ -1,0 +1,106 @@
+import type { StoreApi } from 'zustand/vanilla';
+import { systemClock } from '#clock';
+import type { JobState } from '#counting';
+import {
+  browserMicrophone,
+  createEar,
+  type EarView,
+  type Ghost,
+  measureRoom,
+  webSpeech,
+} from '#hearing';
+import type { EarShown } from '#screens';
+import type { Settings } from '#settings';
+import type { Speaker } from '#speaking';
+import { CARRIER, grammarFor, hear } from '#words';
+import { type EarParts, type LoadedEar, told } from './earParts';
+
+/** The browser's ear joined to the bench, the mouth and the settings; what it shows goes to the store. */
+export function browserEar(
+  { page, bench, settings, speaker }: EarParts,
+  store: StoreApi<EarShown>,
+): LoadedEar {
+  const chosen = () => settings.store.getState().settings;
+  const carrier = () => (chosen().carrier ? CARRIER : null);
+  const job = () => bench.store.getState().job;
+  const ear = createEar({
+    clock: systemClock,
+    recogniser: webSpeech(page),
+    listener: {
+      onCommand: (body, utterance) => bench.submit(body, 'voice', utterance),
+      onHush: () => bench.hush(),
+      onCaption({ kind }) {
+        if (kind === 'missed') speaker.tone('missed');
+      },
+      onNotice: (notice) => speaker.announce([told(notice)]),
+    },
+  });
+  let room: { stop(): void } | null = null;
+
+  function configure({ headset, mayLeave, listens }: Settings): void {
+    ear.configure({ headset, mayLeave, listens });
+    ear.follow(job(), carrier());
+  }
+
+  /** The room is measured while the ear is open, where a second open microphone does no harm. */
+  function measure({ state }: EarView): void {
+    const wanted = state === 'open' && chosen().measuresRoom;
+    if (wanted && room === null) {
+      room = measureRoom({
+        clock: systemClock,
+        openMicrophone: () => browserMicrophone(page),
+        onLevel: (db) => ear.level(db),
+      });
+    }
+    if (!wanted && room !== null) {
+      room.stop();
+      room = null;
+    }
+  }
+
+  ear.subscribe(() => {
+    const view = ear.view();
+    store.setState({ ...view, ghost: withCount(view.ghost, job(), carrier()) });
+    measure(view);
+  });
+  bench.store.subscribe(() => ear.follow(job(), carrier()));
+  settings.store.subscribe(({ settings: now }) => configure(now));
+  configure(chosen());
+  tellMouth(speaker, (line) => ear.mouth(line));
+
+  return {
+    toggle() {
+      const { state } = ear.view();
+      if (state === 'open' || state === 'opening') ear.stop();
+      else ear.start();
+    },
+    hold: (on) => ear.hold(on),
+    start: () => ear.start(),
+    log: () => JSON.stringify(ear.log()),
+  };
+}
+
+/** The ghost with the count it would be, where it is one. */
+function withCount(ghost: Ghost | null, job: JobState, carrier: string | null): EarShown['ghost'] {
+  if (ghost === null) return null;
+  const hearing = hear(ghost.heard, grammarFor(job, { carrier }));
+  const meanings = hearing.kind === 'meaning' ? hearing.meanings : [];
+  const call = meanings.find(
+    (meaning) => meaning.kind === 'command' && meaning.command.type === 'call',
+  );
+  const count48 =
+    call?.kind === 'command' && call.command.type === 'call' ? call.command.to48 : null;
+  return { ...ghost, count48 };
+}
+
+/** The ear is told when the app's own voice begins a line and when it has ended. */
+function tellMouth(speaker: Speaker, tell: (line: string | null) => void): void {
+  let saying: string | null = null;
+  speaker.subscribe(() => {
+    const caption = speaker.state().saying;
+    const now = caption?.spoken ? caption.text : null;
+    if (now === saying) return;
+    saying = now;
+    tell(now);
+  });
+}

@@ -1,0 +1,33 @@
+import type { Bench } from '#bench';
+import type { Announcement } from '#counting';
+import type { SettingsStore } from '#settings';
+import type { Speaker } from '#speaking';
+import type { EarNotice } from '#words';
+
+/** What an ear is joined to. */
+export interface EarParts {
+  readonly page: Window & typeof globalThis;
+  readonly bench: Bench;
+  readonly settings: SettingsStore;
+  readonly speaker: Speaker;
+}
+
+/** An ear once its code is here. */
+export interface LoadedEar {
+  /** Open when it is shut or dead, shut when it is open: the ear's key. */
+  toggle(): void;
+  hold(on: boolean): void;
+  start(): void;
+  log(): string;
+}
+
+/** What the ear has to say of itself, as an announcement. */
+export function told({ state, why, count48 }: EarNotice): Announcement {
+  return {
+    fact: { kind: 'ear', state, why, count48 },
+    cue: state === 'dead' ? 'refused' : 'soft',
+    timing: 'at once',
+    keptThrough: 0,
+    perishable: false,
+  };
+}
