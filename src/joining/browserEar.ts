@@ -27,7 +27,11 @@ export function browserEar(
     clock: systemClock,
     recogniser: webSpeech(page),
     listener: {
-      onCommand: (body, utterance) => bench.submit(body, 'voice', utterance),
+      onCommand(body, utterance) {
+        // What is taken was not said over a voice, or came by a headset: it ends the line, as a press does.
+        if (body.type !== 'doubt') speaker.cut();
+        bench.submit(body, 'voice', utterance);
+      },
       onHush: () => bench.hush(),
       onCaption({ kind }) {
         if (kind === 'missed') speaker.tone('missed');
@@ -97,8 +101,9 @@ function withCount(ghost: Ghost | null, job: JobState, carrier: string | null): 
 function tellMouth(speaker: Speaker, tell: (line: string | null) => void): void {
   let saying: string | null = null;
   speaker.subscribe(() => {
-    const caption = speaker.state().saying;
-    const now = caption?.spoken ? caption.text : null;
+    const { saying: caption, voice } = speaker.state();
+    // While the device may still bring its voices, nothing sounds that could be heard back.
+    const now = caption?.spoken && voice === 'ready' ? caption.text : null;
     if (now === saying) return;
     saying = now;
     tell(now);
