@@ -23,9 +23,10 @@ export interface LoadedEar {
 
 /** What the ear has to say of itself, as an announcement. */
 export function told({ state, why, count48 }: EarNotice): Announcement {
+  const lost = state === 'dead' || why === 'too loud';
   return {
-    fact: { kind: 'ear', state, why, count48 },
-    cue: state === 'dead' ? 'refused' : 'soft',
+    fact: { kind: lost ? 'ear lost' : 'ear', state, why, count48 },
+    cue: lost ? 'refused' : 'soft',
     timing: 'at once',
     keptThrough: 0,
     perishable: false,

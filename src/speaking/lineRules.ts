@@ -26,6 +26,9 @@ const RESULT: LineRule = { rank: 3, replacesUpTo: 2, firm: true, cuttable: true,
 /** What may cost the builder data: goes first, waits for no keeping, and no press breaks it off. */
 const ALARM: LineRule = { rank: 4, replacesUpTo: null, firm: true, cuttable: false, mostMs: null };
 
+/** The builder calls into a deaf ear until it is said: it goes first, and a press may break it off. */
+const LOSS: LineRule = { rank: 4, replacesUpTo: null, firm: true, cuttable: true, mostMs: null };
+
 const RULES: Readonly<Record<FactKind, LineRule>> = {
   counted: COUNT,
   tapped: COUNT,
@@ -68,7 +71,8 @@ const RULES: Readonly<Record<FactKind, LineRule>> = {
   'cylinder done': RESULT,
   'all read': RESULT,
 
-  ear: QUESTION,
+  ear: TALK,
+  'ear lost': LOSS,
 
   'not kept': ALARM,
   'kept again': ALARM,

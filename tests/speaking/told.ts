@@ -82,6 +82,7 @@ const LINES: Partial<Record<FactKind, string>> = {
   'kept again': 'Kept again.',
   'no voice': 'No voice here.',
   ear: 'Ear open.',
+  'ear lost': 'Too loud, ear shut at four. Use the pedal.',
 };
 
 /** Short words of the tests' own; 'torqued' has none, only a tick. */

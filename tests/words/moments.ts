@@ -333,6 +333,9 @@ export const moments: readonly Moment[] = [
   { moment: 'another window writes', fact: { kind: 'read only' } },
   { moment: 'no voice', fact: { kind: 'no voice' } },
   { moment: 'ear open', fact: { kind: 'ear', state: 'open', why: 'asked', count48: null } },
-  { moment: 'ear too loud', fact: { kind: 'ear', state: 'shut', why: 'too loud', count48: t(48) } },
-  { moment: 'ear dead', fact: { kind: 'ear', state: 'dead', why: 'network', count48: t(36) } },
+  {
+    moment: 'ear too loud',
+    fact: { kind: 'ear lost', state: 'shut', why: 'too loud', count48: t(48) },
+  },
+  { moment: 'ear dead', fact: { kind: 'ear lost', state: 'dead', why: 'network', count48: t(36) } },
 ];

@@ -139,6 +139,7 @@ describe('every moment', () => {
       'read only': true,
       'no voice': true,
       ear: true,
+      'ear lost': true,
     };
     expect([...kinds].sort()).toEqual(Object.keys(all).sort());
   });

@@ -139,7 +139,8 @@ export type Fact =
   | { readonly kind: 'read only' }
   | { readonly kind: 'no voice' }
   | {
-      readonly kind: 'ear';
+      /** 'ear lost': it died or was shut by the noise, and the builder must turn to the pedal. */
+      readonly kind: 'ear' | 'ear lost';
       readonly state: 'open' | 'shut' | 'dead';
       readonly why: EarWhy;
       readonly count48: Turn48 | null;

@@ -94,6 +94,7 @@ function lineOf(fact: Fact, context: SayingContext): string {
     case 'read only':
       return job.readOnly(context);
     case 'ear':
+    case 'ear lost':
       return sayEar(fact);
     case 'no voice':
       return 'No voice here: ticks and captions only.';
