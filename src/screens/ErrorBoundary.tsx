@@ -1,5 +1,7 @@
 import { Component, type ReactNode } from 'react';
 import type { Build } from './build';
+import { Action } from './shell/Action';
+import styles from './shell/page.module.css';
 
 interface Props {
   readonly build: Build;
@@ -23,13 +25,13 @@ export class ErrorBoundary extends Component<Props, State> {
     if (!this.state.failed) return this.props.children;
     const { version, commit } = this.props.build;
     return (
-      <main role="alert">
-        <h1>This screen stopped working</h1>
+      <main role="alert" className={styles.page}>
+        <h1 className={styles.title}>This screen stopped working</h1>
         <p>What was counted is kept on this device. Reload to go on where you were.</p>
         <p>Reason: {this.state.reason || 'none given'}</p>
-        <button type="button" onClick={() => window.location.reload()}>
+        <Action main onPress={() => window.location.reload()}>
           Reload
-        </button>
+        </Action>
         <p>
           Version {version}, commit {commit}
         </p>

@@ -97,7 +97,7 @@ export const benchWords = {
     shutIt: 'Shut the ear',
     noticeTitle: 'Your speech would leave this device',
     notice:
-      'This browser understands speech by a service on the network: what the microphone hears while the ear is open is sent there. Keys, pedal and touch need no such thing.',
+      'While the ear is open, this browser sends what it hears to a service on the network. Keys, pedal and touch need none.',
     agree: 'Agree, and listen',
     refuse: 'No: keys and pedal',
     hearing: (heard: string) => `Hearing: ${heard} …`,
