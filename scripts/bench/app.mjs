@@ -22,10 +22,13 @@ const args = ['--headless=new', '--no-sandbox', '--disable-gpu', '--no-first-run
 export async function servedApp() {
   const chosen = ensureChromium();
   if (!('path' in chosen)) throw new Error(chosen.missing);
-  await build({ mode: 'production', logLevel: 'error' });
+  // A folder of its own: another build may be under way in dist/.
+  const outDir = await mkdtemp(join(tmpdir(), 'turncaller-build-'));
+  await build({ mode: 'production', logLevel: 'error', build: { outDir, emptyOutDir: true } });
   const server = await preview({
     mode: 'production',
     logLevel: 'warn',
+    build: { outDir },
     preview: { port: 0, host: '127.0.0.1', strictPort: false },
   });
   const address = server.httpServer.address();
@@ -36,7 +39,10 @@ export async function servedApp() {
   return {
     url: `http://127.0.0.1:${address.port}/`,
     version,
-    close: () => server.close(),
+    async close() {
+      await server.close();
+      await rm(outDir, { recursive: true, force: true });
+    },
     async device({ viewport = { width: 1024, height: 768 } } = {}) {
       const profile = await mkdtemp(join(tmpdir(), 'turncaller-device-'));
       const context = await chromium.launchPersistentContext(profile, {

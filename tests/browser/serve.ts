@@ -1,3 +1,6 @@
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { build, preview } from 'vite';
 import type { TestProject } from 'vitest/node';
 
@@ -10,14 +13,20 @@ declare module 'vitest' {
 /** Builds the app once, as it ships, and serves it on a free port while the browser tests run. */
 export default async function serve(project: TestProject): Promise<() => Promise<void>> {
   const mode = 'production';
-  await build({ mode, logLevel: 'warn' });
+  // A folder of its own: npm start, which is tried too, builds into dist/.
+  const outDir = await mkdtemp(join(tmpdir(), 'turncaller-build-'));
+  await build({ mode, logLevel: 'warn', build: { outDir, emptyOutDir: true } });
   const server = await preview({
     mode,
     logLevel: 'warn',
+    build: { outDir },
     preview: { port: 0, host: '127.0.0.1', strictPort: false },
   });
   const address = server.httpServer.address();
   if (typeof address !== 'object' || !address) throw new Error('the preview server has no port');
   project.provide('appUrl', `http://127.0.0.1:${address.port}/`);
-  return () => server.close();
+  return async () => {
+    await server.close();
+    await rm(outDir, { recursive: true, force: true });
+  };
 }
