@@ -59,7 +59,7 @@ function take(state: EarState, input: EarInput): Step {
           : { ...state, held: false, tailUntil: state.held ? at + HOLD_TAIL_MS : null },
       );
     case 'configure':
-      return just({ ...state, settings: input.settings });
+      return just(configured(state, input.settings));
     case 'grammar':
       return just(reduceGrammar(state, input.grammar));
     case 'mouth':
@@ -82,6 +82,12 @@ function take(state: EarState, input: EarInput): Step {
       return never;
     }
   }
+}
+
+/** The notice has done its work once it is agreed to, whether or not the ear opens now. */
+function configured(state: EarState, settings: EarState['settings']): EarState {
+  const agreed = state.why === 'notice' && settings.mayLeave;
+  return { ...state, settings, why: agreed ? 'asked' : state.why };
 }
 
 /** Asked for again, a dead ear is tried afresh. */

@@ -26,7 +26,9 @@ export function listens({ held, tailUntil, wanted, settings }: EarState, at: num
 export function settleLife(state: EarState, at: number): Step {
   const { session } = state;
   if (!listens(state, at)) return quiet(state, at);
-  if (session !== null && session.closeBy === null) return just(state);
+  if (session !== null && session.closeBy === null) {
+    return mayHear(state) ? just(state) : shut(state, 'notice');
+  }
   if (session !== null) {
     const left = { ...state, session: null };
     const { state: next, effects } = settleLife(left, at);
@@ -34,6 +36,11 @@ export function settleLife(state: EarState, at: number): Step {
   }
   if (state.retryAt !== null && at < state.retryAt) return just({ ...state, phase: 'opening' });
   return begin({ ...state, retryAt: null }, at);
+}
+
+/** Speech stays on the device, or the builder still agrees that it leaves it. */
+function mayHear({ place, settings }: EarState): boolean {
+  return place !== 'elsewhere' || settings.mayLeave;
 }
 
 /** No more sound is taken: what was said before may still be told. */
@@ -65,9 +72,8 @@ function begin(state: EarState, at: number): Step {
     case 'nowhere':
       return die(state, 'not here');
     case 'elsewhere':
-      return state.settings.mayLeave ? start(state, at) : shut(state, 'notice');
     case 'on device':
-      return start(state, at);
+      return mayHear(state) ? start(state, at) : shut(state, 'notice');
     default: {
       const never: never = state.place;
       return never;

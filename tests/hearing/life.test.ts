@@ -33,6 +33,35 @@ describe('opening and shutting', () => {
     expect(recogniser.now().options).toMatchObject({ onDevice: false, hints: [] });
   });
 
+  test('agreed to, the notice is over though nothing opens the ear yet; refused, it is over too', async () => {
+    const agreed = rigAt('counting', { mayLeave: false, listens: 'while held' });
+    agreed.ear.hold(true);
+    await settled();
+    expect(agreed.ear.view()).toMatchObject({ state: 'shut', why: 'notice' });
+    agreed.ear.configure({ headset: false, mayLeave: true, listens: 'while held' });
+    expect(agreed.ear.view()).toMatchObject({ state: 'shut', why: 'asked' });
+    const refused = rigAt('counting', { mayLeave: false });
+    refused.ear.start();
+    await settled();
+    refused.ear.stop();
+    expect(refused.ear.view()).toMatchObject({ state: 'shut', why: 'asked' });
+    expect(refused.notices.map(({ why }) => why)).toEqual(['notice']);
+    expect(refused.recogniser.sessions).toHaveLength(0);
+  });
+
+  test('no longer agreed to, speech stops leaving the device at once', async () => {
+    const { ear, recogniser, came, notices } = await openRig('counting');
+    ear.configure({ headset: false, mayLeave: false, listens: 'open' });
+    expect(recogniser.now().aborted).toBe(true);
+    expect(ear.view()).toMatchObject({ state: 'shut', why: 'notice' });
+    expect(notices.at(-1)).toMatchObject({ state: 'shut', why: 'notice' });
+    recogniser.plays([100, final(0, 'five')]);
+    expect(came()).toEqual([]);
+    const local = await openRig('counting', { place: 'on device' });
+    local.ear.configure({ headset: false, mayLeave: false, listens: 'open' });
+    expect(local.ear.view().state).toBe('open');
+  });
+
   test('on the device nothing needs to be agreed to, and phrases are hinted at', async () => {
     const { ear, recogniser } = rigAt('counting', { mayLeave: false, place: 'on device' });
     ear.start();
