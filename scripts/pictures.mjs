@@ -114,6 +114,9 @@ async function forReadme(app) {
     if (size === 'tablet') {
       for (const { name, hash } of screens.slice(0, 2)) {
         await goTo(page, hash);
+        // Past the job's name, to where there is something to see.
+        if (name === 'set-up')
+          await page.locator('#step-engine').evaluate((at) => at.scrollIntoView());
         await take(page, `${name}-tablet`);
       }
     }

@@ -24,8 +24,8 @@ async function violations(page: Page): Promise<string[]> {
   return found.violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`));
 }
 
-/** How far the page can be scrolled sideways at each size, where it can. */
-async function sideways(page: Page): Promise<string[]> {
+/** What does not fit at each size: a page wider than the window, a line said outside its place. */
+async function notFitting(page: Page): Promise<string[]> {
   const found: string[] = [];
   for (const size of sizes) {
     await page.setViewportSize(size);
@@ -34,6 +34,13 @@ async function sideways(page: Page): Promise<string[]> {
       document.documentElement.clientWidth,
     ]);
     if (Number(drawn) > Number(seen)) found.push(`${drawn} px wide in ${seen}`);
+    const over = await page.evaluate(() => {
+      const line = document.querySelector('[aria-live="polite"][data-length]');
+      const panel = line?.closest('section')?.parentElement;
+      if (!line || !panel) return 0;
+      return panel.getBoundingClientRect().top - line.getBoundingClientRect().top;
+    });
+    if (over > 1) found.push(`what was said stands ${over} px outside its place in ${seen}`);
   }
   return found;
 }
@@ -47,7 +54,7 @@ test('every screen and every main stage of the bench: accessible, and no sideway
   let looked = 0;
   async function look(name: string): Promise<void> {
     looked += 1;
-    const wide = await sideways(page);
+    const wide = await notFitting(page);
     await page.setViewportSize({ width: 1024, height: 768 });
     const here = [...wide];
     for (const shop of bothShops.has(name) ? ['bright', 'dark'] : ['dark']) {
