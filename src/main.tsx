@@ -40,6 +40,7 @@ function arrived(route: Route): void {
   letScreenSleep = null;
   if (route.screen === 'bench')
     letScreenSleep = keepScreenOn({ locks: screenLocks(window), document });
+  else ear.leaveBench();
   if (!('jobId' in route) || route.jobId === null) return;
   if (bench.store.getState().jobId !== route.jobId) void bench.open(route.jobId);
 }
@@ -73,6 +74,7 @@ const services: Services = {
   touch: (command) => bench.submit(command, 'touch'),
   toggleEar: ear.toggle,
   agreeToLeave: ear.agree,
+  shutEar: ear.shut,
   earLog: ear.log,
   learnPedal: keys.learnPedal,
   learnListen: keys.learnListen,

@@ -1,6 +1,6 @@
 import type { StoreApi } from 'zustand/vanilla';
 import { systemClock } from '#clock';
-import type { JobState } from '#counting';
+import { type JobState, stageOf } from '#counting';
 import {
   browserMicrophone,
   createEar,
@@ -34,7 +34,9 @@ export function browserEar(
       },
       onHush: () => bench.hush(),
       onCaption({ kind }) {
-        if (kind === 'missed') speaker.tone('missed');
+        // While counting the doubt is in the job's log, and ticks from there.
+        const unlogged = kind === 'doubt' && stageOf(job()) !== 'counting';
+        if (kind === 'missed' || unlogged) speaker.tone('missed');
       },
       onNotice: (notice) => speaker.announce([told(notice)]),
     },
@@ -74,12 +76,18 @@ export function browserEar(
 
   return {
     toggle() {
-      const { state } = ear.view();
-      if (state === 'open' || state === 'opening') ear.stop();
+      const { state, byKey } = ear.view();
+      const on = state === 'open' || state === 'opening';
+      // Without a key learned to hold, this one holds it open until it is pressed again.
+      if (byKey) ear.hold(!on);
+      else if (on) ear.stop();
       else ear.start();
     },
     hold: (on) => ear.hold(on),
-    start: () => ear.start(),
+    start() {
+      if (chosen().listens === 'open') ear.start();
+    },
+    stop: () => ear.stop(),
     log: () => JSON.stringify(ear.log()),
   };
 }
@@ -100,12 +108,14 @@ function withCount(ghost: Ghost | null, job: JobState, carrier: string | null): 
 /** The ear is told when the app's own voice begins a line and when it has ended. */
 function tellMouth(speaker: Speaker, tell: (line: string | null) => void): void {
   let saying: string | null = null;
-  speaker.subscribe(() => {
+  function look(): void {
     const { saying: caption, voice } = speaker.state();
     // While the device may still bring its voices, nothing sounds that could be heard back.
     const now = caption?.spoken && voice === 'ready' ? caption.text : null;
     if (now === saying) return;
     saying = now;
     tell(now);
-  });
+  }
+  speaker.subscribe(look);
+  look();
 }

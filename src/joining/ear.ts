@@ -10,6 +10,10 @@ export interface EarJoint {
   hold(on: boolean): void;
   /** The builder agrees that speech may leave the device, and opens the ear. */
   agree(): void;
+  /** The builder shuts it, or does not agree. */
+  shut(): void;
+  /** The bench leaves the screen: elsewhere nothing tells that the ear is open, so it is shut. */
+  leaveBench(): void;
   /** The ear's own log as a file's text; empty while it was never opened. */
   log(): string;
 }
@@ -52,11 +56,23 @@ export function joinEar(parts: EarParts): EarJoint {
 
   return {
     store,
-    toggle: () => withEar((ear) => ear.toggle()),
-    hold: (on) => withEar((ear) => ear.hold(on)),
+    toggle() {
+      speaker.unlock();
+      withEar((ear) => ear.toggle());
+    },
+    hold(on) {
+      speaker.unlock();
+      withEar((ear) => ear.hold(on));
+    },
     agree() {
+      speaker.unlock();
       settings.change({ mayLeave: true });
       withEar((ear) => ear.start());
+    },
+    shut: () => withEar((ear) => ear.stop()),
+    leaveBench() {
+      const { state } = store.getState();
+      if (state === 'open' || state === 'opening') withEar((ear) => ear.stop());
     },
     log: () => loaded?.log() ?? '',
   };

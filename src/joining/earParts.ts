@@ -17,7 +17,9 @@ export interface LoadedEar {
   /** Open when it is shut or dead, shut when it is open: the ear's key. */
   toggle(): void;
   hold(on: boolean): void;
+  /** Opens it, unless it listens only while its key is held. */
   start(): void;
+  stop(): void;
   log(): string;
 }
 

@@ -6,6 +6,7 @@ import type { CommandBody, EarWhy } from '#counting';
 import type { SettingsStore } from '#settings';
 import type { Shelf } from '#shelf';
 import type { Turn48 } from '#valvetrain';
+import type { MissedWhy } from '#words';
 import type { Build } from './build';
 import type { Route } from './route';
 
@@ -51,6 +52,8 @@ export interface Heard {
   readonly kind: 'taken' | 'missed' | 'outside' | 'doubt' | 'own voice' | 'repeat' | 'withdrawn';
   readonly heard: string;
   readonly understood: string | null;
+  /** Why it was missed; null when it was not. */
+  readonly why: MissedWhy | null;
 }
 
 /** What the screens show of the ear. */
@@ -99,7 +102,9 @@ export interface Services {
   toggleEar(): void;
   /** Agrees that speech may leave the device, and opens the ear. */
   agreeToLeave(): void;
-  /** The ear's own log, as a file's text. */
+  /** Shuts the ear, also where it waits to be agreed to. */
+  shutEar(): void;
+  /** The ear's own log, as a file's text; empty while it was never opened. */
   earLog(): string;
   learnPedal(): void;
   /** Learns the key that opens the ear while it is held. */

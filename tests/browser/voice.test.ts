@@ -393,7 +393,7 @@ test('C9: the app’s own voice coming back never counts, and a number over it i
   await page.getByText('Five quarters: ninety-nine thousandths.').waitFor();
   await page.waitForTimeout(500);
   await ear.says('six');
-  await page.getByText('over my own voice').waitFor();
+  await page.getByText('not taken: say it again').waitFor();
   await bench.shows(labelledCount(5));
   await page.getByText('in doubt').waitFor();
   // While in doubt a spoken seat is asked back with its number.

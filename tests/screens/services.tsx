@@ -73,6 +73,7 @@ export function fakeServices(start: Route = { screen: 'jobs' }) {
     touch: (command) => bench.submit(command, 'touch'),
     toggleEar: vi.fn(),
     agreeToLeave: vi.fn(),
+    shutEar: vi.fn(),
     earLog: () => '{}',
     learnPedal: vi.fn(),
     learnListen: vi.fn(),

@@ -10,7 +10,7 @@ export function useEarNotice(): boolean {
 
 /** Said before any sound leaves the device, and not heard until it is agreed to. */
 export function EarNoticeBox() {
-  const { agreeToLeave, toggleEar } = useServices();
+  const { agreeToLeave, shutEar } = useServices();
   return (
     <section className={styles.question} role="alert">
       <p className={styles.questionText}>{benchWords.ear.noticeTitle}</p>
@@ -19,7 +19,7 @@ export function EarNoticeBox() {
         <button type="button" onClick={agreeToLeave}>
           {benchWords.ear.agree}
         </button>
-        <button type="button" onClick={toggleEar}>
+        <button type="button" onClick={shutEar}>
           {benchWords.ear.refuse}
         </button>
       </div>

@@ -16,7 +16,5 @@ export function HeardLine() {
   }
   const last = captions.at(-1);
   if (last === undefined) return <p className={styles.heard}>{benchWords.ear.nothingHeard}</p>;
-  return (
-    <p className={styles.heard}>{benchWords.ear.heard(last.heard, last.understood, last.kind)}</p>
-  );
+  return <p className={styles.heard}>{benchWords.ear.heard(last)}</p>;
 }

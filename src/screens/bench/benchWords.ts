@@ -1,5 +1,6 @@
 import type { LandingWord, Question, Stage } from '#counting';
 import type { Engine, ValveId } from '#valvetrain';
+import { sayMissed } from '#words';
 import type { Heard } from '../services';
 
 /** English of the bench screen that is nowhere else yet. */
@@ -7,16 +8,16 @@ import type { Heard } from '../services';
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** What became of something heard. */
-function became(kind: Heard['kind'], understood: string | null): string {
+function became({ kind, understood, why }: Heard): string {
   switch (kind) {
     case 'taken':
       return understood === null ? '' : `, taken as ${understood}`;
     case 'missed':
-      return understood === null ? ', not sure' : `. ${understood}`;
+      return understood === null || why === null ? ', not sure' : `. ${sayMissed(understood, why)}`;
     case 'outside':
       return ', no phrase';
     case 'doubt':
-      return ', over my own voice: say it again';
+      return ', not taken: say it again';
     case 'own voice':
       return ', my own voice';
     case 'repeat':
@@ -102,8 +103,7 @@ export const benchWords = {
     refuse: 'No: keys and pedal',
     hearing: (heard: string) => `Hearing: ${heard} …`,
     nothingHeard: 'Nothing heard yet',
-    heard: (heard: string, understood: string | null, kind: Heard['kind']) =>
-      `Heard: ‘${heard}’${became(kind, understood)}`,
+    heard: (last: Heard) => `Heard: ‘${last.heard}’${became(last)}`,
   },
   silent: {
     'switched off': 'Not speaking: switched off',
@@ -127,6 +127,7 @@ export const benchWords = {
   noValveOpen: 'No valve open',
   noTravel: 'No thread or rocker set: counts are kept, no preload shown.',
   noLifter: 'No lifter chosen: no window to judge by.',
+  cantTell: (across: string) => `can’t tell from ${across}`,
   pastTravel: 'Past the plunger’s travel',
   noEngine: 'No engine described: readings wait for a valve’s name.',
   limits: {

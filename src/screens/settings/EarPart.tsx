@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import { useStore } from 'zustand';
 import { sayEar } from '#words';
 import { useServices, useSettings } from '../services';
@@ -9,10 +10,15 @@ import { settingsWords as words } from './settingsWords';
 
 /** How the app listens, and what it may do for it. */
 export function EarPart() {
-  const { settings, ear, toggleEar, learnListen, earLog, save } = useServices();
-  const { earOnWaking, listens, carrier, mayLeave, measuresRoom } = useSettings();
+  const { settings, ear, learnListen, earLog, save } = useServices();
+  const { earOnWaking, listens, carrier, mayLeave, measuresRoom, keys } = useSettings();
   const { state, why } = useStore(ear);
-  const listening = state === 'open' || state === 'opening';
+  const [noLog, setNoLog] = useState(false);
+  function saveLog(): void {
+    const log = earLog();
+    setNoLog(log === '');
+    if (log !== '') save('turncaller-ear-log.json', log);
+  }
   return (
     <section className={styles.part} aria-labelledby="part-ear">
       <h2 id="part-ear">{words.ear}</h2>
@@ -28,6 +34,9 @@ export function EarPart() {
         ]}
         onChange={(chosen) => settings.change({ listens: chosen })}
       />
+      {listens === 'while held' && keys?.listen === undefined ? (
+        <p className={styles.quiet}>{words.noListenKey}</p>
+      ) : null}
       <div className={styles.ticks}>
         <Tick
           label={words.earOnWaking}
@@ -51,14 +60,10 @@ export function EarPart() {
         />
       </div>
       <div className={styles.buttons}>
-        <Action main onPress={toggleEar}>
-          {listening ? words.shutEar : words.openEar}
-        </Action>
         <Action onPress={learnListen}>{words.learnListen}</Action>
-        <Action onPress={() => save('turncaller-ear-log.json', earLog())}>
-          {words.saveEarLog}
-        </Action>
+        <Action onPress={saveLog}>{words.saveEarLog}</Action>
       </div>
+      {noLog ? <p role="status">{words.noEarLog}</p> : null}
     </section>
   );
 }

@@ -36,7 +36,7 @@ export const settingsWords = {
 
   ear: 'Ear',
   earLead:
-    'Counts and commands by voice. Where the browser can’t understand speech on this device, it sends it to a service on the network; it is asked first.',
+    'Counts and commands by voice. Where the browser can’t understand speech on this device, it sends it to a service on the network; you are asked first. The ear is opened on the bench, by its key or under More.',
   listens: 'The ear listens',
   listensOpen: 'From opened until shut',
   listensHeld: 'While its key is held',
@@ -45,10 +45,11 @@ export const settingsWords = {
   mayLeave: 'Speech may leave this device',
   measuresRoom:
     'Measure the room’s noise while listening (not on phones that share the microphone)',
-  openEar: 'Open the ear',
-  shutEar: 'Shut the ear',
   learnListen: 'Learn the key to hold while speaking',
+  noListenKey:
+    'No key is learned yet: the ear’s own key opens it, and shuts it when pressed again.',
   saveEarLog: 'Save the ear’s log',
+  noEarLog: 'The ear has heard nothing since this page was opened: there is no log.',
 
   keys: 'Keys and pedal',
   keysOn: 'Keys work on the bench',

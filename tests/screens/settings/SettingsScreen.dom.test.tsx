@@ -61,3 +61,32 @@ test('shows the keys as they are, and says why nothing is spoken', () => {
   expect(screen.getByRole('cell', { name: 'Space' })).toBeVisible();
   expect(screen.getByText(/This device has no voice/)).toBeVisible();
 });
+
+test('the ear: how it listens, what it may do, and its log only when there is one', async () => {
+  const { services } = fakeServices();
+  const now = () => services.settings.store.getState().settings;
+  let log = '';
+  draw(<SettingsScreen />, { ...services, earLog: () => log });
+  await user.click(screen.getByLabelText('While its key is held'));
+  expect(screen.getByText(/^No key is learned yet/)).toBeVisible();
+  await user.click(screen.getByLabelText(/^Counts need the word/));
+  await user.click(screen.getByLabelText('Speech may leave this device'));
+  await user.click(screen.getByLabelText('I wear a headset'));
+  expect(now()).toMatchObject({
+    listens: 'while held',
+    carrier: true,
+    mayLeave: true,
+    headset: true,
+  });
+  await user.click(screen.getByRole('button', { name: 'Learn the key to hold while speaking' }));
+  expect(services.learnListen).toHaveBeenCalledTimes(1);
+  const saves = screen.getByRole('button', { name: 'Save the ear’s log' });
+  await user.click(saves);
+  expect(screen.getByText(/there is no log/)).toBeVisible();
+  expect(services.save).not.toHaveBeenCalled();
+  log = '{"inputs":[]}';
+  await user.click(saves);
+  expect(services.save).toHaveBeenCalledWith('turncaller-ear-log.json', log);
+  act(() => services.ear.setState({ state: 'dead', why: 'network' }));
+  expect(screen.getByText(/^The speech service can’t be reached/)).toBeVisible();
+});
