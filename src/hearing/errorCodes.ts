@@ -14,7 +14,7 @@ export type ErrorAnswer =
   | { readonly answer: 'elsewhere'; readonly why: EarWhy }
   | { readonly answer: 'dead'; readonly why: EarWhy };
 
-/** The answer to each code a recogniser is known to give (Web Speech API); others are tried again. */
+/** The answer to each code a recogniser is known to give (Web Speech API, and the ear that needs no network); others are tried again. */
 export function answerTo(code: string): ErrorAnswer {
   return ANSWERS.get(code) ?? { answer: 'retry', why: 'unknown' };
 }
@@ -29,4 +29,8 @@ const ANSWERS: ReadonlyMap<string, ErrorAnswer> = new Map<string, ErrorAnswer>([
   ['bad-grammar', { answer: 'no hints' }],
   ['phrases-not-supported', { answer: 'no hints' }],
   ['language-not-supported', { answer: 'next language' }],
+  ['model-missing', { answer: 'dead', why: 'no model' }],
+  ['model-damaged', { answer: 'dead', why: 'model damaged' }],
+  ['model-unable', { answer: 'dead', why: 'not here' }],
+  ['worker-crashed', { answer: 'retry', why: 'keeps ending' }],
 ]);

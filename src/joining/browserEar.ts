@@ -4,6 +4,8 @@ import { type JobState, stageOf } from '#counting';
 import {
   browserMicrophone,
   createEar,
+  type Ear,
+  type EarListener,
   type EarView,
   type Ghost,
   measureRoom,
@@ -15,31 +17,42 @@ import type { Speaker } from '#speaking';
 import { CARRIER, grammarFor, hear } from '#words';
 import { type EarParts, type LoadedEar, told } from './earParts';
 
-/** The browser's ear joined to the bench, the mouth and the settings; what it shows goes to the store. */
-export function browserEar(
+/** The browser's own ear. */
+export function browserEar(parts: EarParts, store: StoreApi<EarShown>): LoadedEar {
+  const { page } = parts;
+  const make = (listener: EarListener) =>
+    createEar({ clock: systemClock, recogniser: webSpeech(page), listener });
+  return joinedEar(parts, store, { make, tellsLevel: false });
+}
+
+/** How an ear is made, and whether it measures the room's noise by itself. */
+export interface EarMaking {
+  make(listener: EarListener): Ear;
+  readonly tellsLevel: boolean;
+}
+
+/** An ear joined to the bench, the mouth and the settings; what it shows goes to the store. */
+export function joinedEar(
   { page, bench, settings, speaker }: EarParts,
   store: StoreApi<EarShown>,
+  { make, tellsLevel }: EarMaking,
 ): LoadedEar {
   const chosen = () => settings.store.getState().settings;
   const carrier = () => (chosen().carrier ? CARRIER : null);
   const job = () => bench.store.getState().job;
-  const ear = createEar({
-    clock: systemClock,
-    recogniser: webSpeech(page),
-    listener: {
-      onCommand(body, utterance) {
-        // What is taken was not said over a voice, or came by a headset: it ends the line, as a press does.
-        if (body.type !== 'doubt') speaker.cut();
-        bench.submit(body, 'voice', utterance);
-      },
-      onHush: () => bench.hush(),
-      onCaption({ kind }) {
-        // While counting the doubt is in the job's log, and ticks from there.
-        const unlogged = kind === 'doubt' && stageOf(job()) !== 'counting';
-        if (kind === 'missed' || unlogged) speaker.tone('missed');
-      },
-      onNotice: (notice) => speaker.announce([told(notice)]),
+  const ear = make({
+    onCommand(body, utterance) {
+      // What is taken was not said over a voice, or came by a headset: it ends the line, as a press does.
+      if (body.type !== 'doubt') speaker.cut();
+      bench.submit(body, 'voice', utterance);
     },
+    onHush: () => bench.hush(),
+    onCaption({ kind }) {
+      // While counting the doubt is in the job's log, and ticks from there.
+      const unlogged = kind === 'doubt' && stageOf(job()) !== 'counting';
+      if (kind === 'missed' || unlogged) speaker.tone('missed');
+    },
+    onNotice: (notice) => speaker.announce([told(notice)]),
   });
   let room: { stop(): void } | null = null;
 
@@ -50,7 +63,7 @@ export function browserEar(
 
   /** The room is measured while the ear is open, where a second open microphone does no harm. */
   function measure({ state }: EarView): void {
-    const wanted = state === 'open' && chosen().measuresRoom;
+    const wanted = state === 'open' && !tellsLevel && chosen().measuresRoom;
     if (wanted && room === null) {
       room = measureRoom({
         clock: systemClock,

@@ -37,10 +37,12 @@ export function joinEar(parts: EarParts): EarJoint {
 
   /** Runs in the order asked, once the code is here. */
   function withEar(use: (ear: LoadedEar) => void): void {
-    loading ??= import('./browserEar').then(({ browserEar }) => {
-      loaded = browserEar(parts, store);
-      return loaded;
-    });
+    loading ??= import('./chosenEar')
+      .then(({ chosenEar }) => chosenEar(parts, store))
+      .then((ear) => {
+        loaded = ear;
+        return ear;
+      });
     loading.then(use, () => {
       loading = null;
       store.setState({ state: 'dead', why: 'network' });

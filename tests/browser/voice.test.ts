@@ -9,6 +9,7 @@ import { type ScriptedEar, scriptedEar } from './steps/scriptedEar';
 import { scriptedVoice } from './steps/scriptedVoice';
 import { setUpByKeys } from './steps/setUpByKeys';
 import { labelledCount } from './steps/spelled';
+import { withoutOfflineEar } from './steps/withoutOfflineEar';
 
 /** What is called, and the count in quarters it must come to. */
 type Called = readonly [text: string, quarters: number];
@@ -350,6 +351,7 @@ test('voice and pedal mixed: asked back, taken back, a wrong cylinder mended, ta
 test('a dead service is noticed and said, and the keys go on', async () => {
   const browser = await openBrowser();
   const page = await firstPage(browser);
+  await withoutOfflineEar(page);
   await openApp(page);
   const press = pressesApart(page);
   const bench = benchHands(page);

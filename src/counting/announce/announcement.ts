@@ -41,6 +41,9 @@ export type EarWhy =
   | 'no results'
   | 'keeps ending'
   | 'language'
+  /** The ear's own files can't be loaded, or are not what was built. */
+  | 'no model'
+  | 'model damaged'
   | 'unknown';
 
 /** What there is to tell: facts, no words. Text is made of it in one place, the words. */

@@ -1,4 +1,5 @@
 import type { Page } from 'playwright-core';
+import { withoutOfflineEar } from './withoutOfflineEar';
 
 /** One result as a speech service sends it. */
 export interface SentResult {
@@ -31,6 +32,7 @@ interface PageEar {
 
 /** Puts a scripted recogniser in every page of the context before its own code runs. */
 export async function scriptedEar(page: Page): Promise<ScriptedEar> {
+  await withoutOfflineEar(page);
   await page.addInitScript(() => {
     let now: Recogniser | null = null;
     class Recogniser {

@@ -40,6 +40,8 @@ const REASONS: Readonly<Record<EarWhy, string>> = {
   'no results': 'The speech service hears but says nothing',
   'keeps ending': 'The speech service keeps stopping',
   language: 'The speech service knows no English',
+  'no model': 'The ear’s own files can’t be loaded',
+  'model damaged': 'The ear’s own files are damaged',
   unknown: 'The speech service failed',
 };
 

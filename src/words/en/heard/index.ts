@@ -10,3 +10,4 @@ export { CARRIER, type Grammar, type GrammarOptions, grammarFor } from './gramma
 export { hear } from './hear';
 export type { Hearing, Meaning, MissedWhy } from './hearing';
 export { hintsFor } from './hints';
+export { type Sayable, sayable } from './sayable';

@@ -1,0 +1,131 @@
+import type { Grammar } from '#words';
+import { bandLevel } from './bandLevel';
+import { DENOISED_FRAME, DENOISER_RATE, type Denoiser, startDenoiser } from './denoiser';
+import type { EarPack } from './earPack';
+import {
+  type EndpointState,
+  endpoint,
+  endpointStart,
+  floorOf,
+  LONGEST_FRAMES,
+  type Stretch,
+} from './endpointer';
+import { framesOf } from './frames';
+import { type Candidate, RECOGNISED_RATE, type Recognition, startRecognition } from './recognition';
+import { judge, type Verdict } from './rejection';
+import { resampler } from './resampler';
+
+/** What the pipeline tells. */
+export type PipelineEvent =
+  /** Sound that may be speech; what it was follows, if only that it was nothing. */
+  | { readonly type: 'speech' }
+  | {
+      readonly type: 'heard';
+      readonly verdict: Verdict;
+      /** Null where it was like no phrase, or too long for one. */
+      readonly candidate: Candidate | null;
+      readonly voice: number;
+    }
+  /** The room's level, dB of full scale, as it comes in. */
+  | { readonly type: 'level'; readonly db: number };
+
+/** Sound in, what was said out. */
+export interface Pipeline {
+  follow(grammar: Grammar): void;
+  /** More samples of the microphone, -1 to 1, any number of them. */
+  take(samples: Float32Array): readonly PipelineEvent[];
+  /** Forgets what was being said: a microphone was opened anew. */
+  reset(rate: number): void;
+}
+
+const FRAME = RECOGNISED_RATE / 100;
+/** Kept to look back on, frames. */
+const KEPT = LONGEST_FRAMES + 100;
+const LEVEL_EVERY = 25;
+/** Of the room's level, the loudest that still counts as quiet between words. */
+const ROOM_OVER = 300;
+
+/** Starts denoiser and decoders. Rejects with an Error where the pack can't be read. */
+export async function startPipeline(pack: EarPack): Promise<Pipeline> {
+  const denoiser = await startDenoiser(pack.denoiserWasm);
+  const recognition = await startRecognition(pack);
+  let stream = streamOf(denoiser, recognition, DENOISER_RATE);
+  return {
+    follow: (grammar) => recognition.follow(grammar),
+    take: (samples) => stream(samples),
+    reset(rate) {
+      stream = streamOf(denoiser, recognition, rate);
+    },
+  };
+}
+
+type Stream = (samples: Float32Array) => readonly PipelineEvent[];
+
+function streamOf(denoiser: Denoiser, recognition: Recognition, rate: number): Stream {
+  const up = resampler(rate, DENOISER_RATE);
+  const cut = framesOf(DENOISED_FRAME);
+  const rawLevel = bandLevel(DENOISER_RATE);
+  const down = resampler(DENOISER_RATE, RECOGNISED_RATE);
+  const frames = framesOf(FRAME);
+  const level = bandLevel(RECOGNISED_RATE);
+  const kept: Float32Array[] = [];
+  const voices: number[] = [];
+  const room: number[] = [];
+  let state: EndpointState = endpointStart;
+  let denoised = 0;
+
+  function heard(stretch: Stretch): PipelineEvent {
+    const first = state.frame - kept.length;
+    const [from, to] = [Math.max(0, stretch.from - first), stretch.to - first];
+    const voice = Math.max(0, ...voices.slice(from, to));
+    const candidate = recognition.candidate(joined(kept.slice(from, to)));
+    const verdict = candidate === null ? 'nothing' : judge(candidate, { voice });
+    return { type: 'heard', verdict, candidate, voice };
+  }
+
+  function one(frame: Float32Array, voice: number): readonly PipelineEvent[] {
+    keep(kept, frame, KEPT);
+    keep(voices, voice, KEPT);
+    const { state: next, event } = endpoint(state, level(frame));
+    state = next;
+    switch (event?.type) {
+      case undefined:
+        return [];
+      case 'began':
+        return [{ type: 'speech' }];
+      case 'too long':
+        return [{ type: 'heard', verdict: 'nothing', candidate: null, voice: 0 }];
+      case 'ended':
+        return [heard(event.stretch)];
+      default: {
+        const never: never = event;
+        return never;
+      }
+    }
+  }
+
+  return (samples) => {
+    const events: PipelineEvent[] = [];
+    for (const frame of cut(up(samples))) {
+      keep(room, rawLevel(frame), ROOM_OVER);
+      const voice = denoiser.process(frame);
+      for (const piece of frames(down(frame))) events.push(...one(piece, voice));
+      denoised += 1;
+      if (denoised % LEVEL_EVERY === 0) {
+        events.push({ type: 'level', db: floorOf({ ...state, recent: room }) });
+      }
+    }
+    return events;
+  };
+}
+
+function keep<T>(list: T[], one: T, most: number): void {
+  list.push(one);
+  if (list.length > most) list.shift();
+}
+
+function joined(frames: readonly Float32Array[]): Float32Array {
+  const all = new Float32Array(frames.length * FRAME);
+  for (const [i, frame] of frames.entries()) all.set(frame, i * FRAME);
+  return all;
+}

@@ -1,0 +1,45 @@
+import type { Tier } from './expected';
+import type { Candidate } from './recognition';
+
+/** What is made of a candidate. */
+export type Verdict =
+  | 'taken'
+  /** It may have been that: never taken, said to be missed. */
+  | 'missed'
+  /** Noise, or talk that is no phrase. */
+  | 'nothing';
+
+/** What a stretch of sound was like besides its words. */
+export interface Soundness {
+  /** The likeliest frame's chance of holding a voice, 0 to 1. */
+  readonly voice: number;
+}
+
+/** Fit from which a phrase is taken, nats a frame: what was less likely has to fit the better. */
+export const TAKEN_FROM: Readonly<Record<Tier, number>> = {
+  expected: -1.2,
+  near: -0.6,
+  far: 0.6,
+  'not now': 0.2,
+};
+/** Less fit than taken by up to this is missed, where the phrase was likely. */
+const MISSED_WITHIN = 0.5;
+/** Clicks stay below this, speech above. */
+export const LEAST_VOICE = 0.2;
+/** A number takes no longer, frames of 10 ms. */
+const LONGEST_COUNT = 220;
+/** Shorter than any word, the frames around it counted in. */
+const SHORTEST = 32;
+
+/** Whether a candidate is taken: the likelier it was, the less is asked of it. */
+export function judge({ branch, fit, frames }: Candidate, { voice }: Soundness): Verdict {
+  if (voice < LEAST_VOICE || frames < SHORTEST) return 'nothing';
+  if (isCount(branch.words) && frames > LONGEST_COUNT) return 'nothing';
+  const { tier } = branch;
+  const over = fit - TAKEN_FROM[tier];
+  if (over >= 0) return 'taken';
+  return tier === 'expected' && over >= -MISSED_WITHIN ? 'missed' : 'nothing';
+}
+
+/** One or two words: a bare number, or as short as one. */
+const isCount = (words: string) => words.split(' ').length <= 2;
