@@ -40,7 +40,10 @@ const printed = others.map((name) => {
     stdio: ['ignore', 'pipe', 'inherit'],
   });
   console.log(stdout.trimEnd());
-  if (status !== 0) process.exitCode = 1;
+  if (status !== 0) {
+    process.exitCode = 1;
+    return `## ${name.replace(/\.mjs$/, '')}\n\nDid not finish.`;
+  }
   return `## ${name.replace(/\.mjs$/, '')}\n\n\`\`\`text\n${stdout.trimEnd()}\n\`\`\``;
 });
 
