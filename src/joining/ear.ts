@@ -31,7 +31,8 @@ const unopened: EarShown = {
 /** The ear, whose code is fetched when it is first wanted: whoever counts by key never needs it. */
 export function joinEar(parts: EarParts): EarJoint {
   const { bench, settings, speaker } = parts;
-  const store = createStore<EarShown>(() => unopened);
+  const byKey = () => settings.store.getState().settings.listens === 'while held';
+  const store = createStore<EarShown>(() => ({ ...unopened, byKey: byKey() }));
   let loading: Promise<LoadedEar> | null = null;
   let loaded: LoadedEar | null = null;
 
@@ -50,6 +51,7 @@ export function joinEar(parts: EarParts): EarJoint {
     });
   }
 
+  settings.store.subscribe(() => store.setState({ byKey: byKey() }));
   bench.store.subscribe((now, before) => {
     const woken = before.resting && !now.resting;
     if (!woken || !settings.store.getState().settings.earOnWaking) return;

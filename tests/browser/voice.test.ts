@@ -245,7 +245,7 @@ test('sixteen valves by voice alone: interims, repeats, ends and errors of the s
   await bench.says('Back. Cautions to be heard.');
   await press('NumpadDivide');
   // Nothing is heard before the builder agrees that speech leaves the device.
-  await page.getByText('Your speech would leave this device').waitFor();
+  await page.getByText('Your speech would leave this device', { exact: true }).waitFor();
   expect(await ear.sessions()).toBe(0);
   bench.maySay(
     'To be understood, your speech would leave this device. Agree to that on the screen first, or use the pedal.',

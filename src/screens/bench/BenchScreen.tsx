@@ -57,7 +57,7 @@ function Talk({ turnShown }: { readonly turnShown: boolean }) {
   const captions = useFreshCaptions();
   const open = useOpenQuestion();
   const notice = useEarNotice();
-  if (resting && access === 'writer') return <RestingPanel />;
+  if (resting && access === 'writer' && !notice) return <RestingPanel />;
   const box =
     access === 'other window' || access === 'newer log' ? (
       <ReadOnlyPanel why={access} />

@@ -8,11 +8,13 @@ export function useEarNotice(): boolean {
   return useStore(useServices().ear, ({ state, why }) => state === 'shut' && why === 'notice');
 }
 
+const bringIntoView = (box: HTMLElement | null) => box?.scrollIntoView({ block: 'nearest' });
+
 /** Said before any sound leaves the device, and not heard until it is agreed to. */
 export function EarNoticeBox() {
   const { agreeToLeave, shutEar } = useServices();
   return (
-    <section className={styles.question} role="alert">
+    <section className={`${styles.question} ${styles.notice}`} role="alert" ref={bringIntoView}>
       <p className={styles.questionText}>{benchWords.ear.noticeTitle}</p>
       <p className={styles.questionHint}>{benchWords.ear.notice}</p>
       <div className={styles.answers}>
