@@ -10,6 +10,7 @@ import {
 import { type Reading, readingCount48, readingSaid48 } from './readings';
 import type { SetUp } from './setUp';
 import { type JobState, setUpAt } from './state';
+import { type Sureness, sureOfCount, sureOfDial } from './sure';
 
 /** What a count comes to: preload in mm and its verdict, each null while it can't be known. */
 export interface Figures {
@@ -18,6 +19,8 @@ export interface Figures {
   readonly window: Window | null;
   /** Counted past the plunger's whole travel. */
   readonly pastTravel: boolean;
+  /** How sure the figure is; null between counts, and where nothing was measured. */
+  readonly sure: Sureness | null;
 }
 
 /** The window of a valve; for one without a name, the window only when all valves share one. */
@@ -32,13 +35,14 @@ export function windowFor(setUp: SetUp, valve: ValveId | null): Window | null {
 export function figuresAt(setUp: SetUp, valve: ValveId | null, preload: number | null): Figures {
   const window = windowFor(setUp, valve);
   if (preload === null || window === null) {
-    return { preloadMm: preload, verdict: null, window, pastTravel: false };
+    return { preloadMm: preload, verdict: null, window, pastTravel: false, sure: null };
   }
   return {
     preloadMm: preload,
     verdict: verdict(preload, window).word,
     window,
     pastTravel: preload > window.plungerTravelMm,
+    sure: null,
   };
 }
 
@@ -56,19 +60,35 @@ export function figuresForReading(
   onSetUp = reading.setUp,
 ): Figures {
   const setUp = setUpAt(state, onSetUp);
-  if (setUp === null) return { preloadMm: null, verdict: null, window: null, pastTravel: false };
+  if (setUp === null) return NOTHING;
   switch (reading.kind) {
     case 'counted':
-      return figuresForCount(setUp, reading.valve, readingCount48(reading));
+      return surely(figuresForCount(setUp, reading.valve, readingCount48(reading)), (window) =>
+        sureOfCount(setUp, reading, window),
+      );
     case 'seated loose':
       return figuresAt(setUp, reading.valve, 0);
     case 'dial':
-      return figuresAt(setUp, reading.valve, reading.travelMm);
+      return surely(figuresAt(setUp, reading.valve, reading.travelMm), (window) =>
+        sureOfDial(reading.travelMm, window),
+      );
     default: {
       const never: never = reading;
       return never;
     }
   }
+}
+
+const NOTHING: Figures = {
+  preloadMm: null,
+  verdict: null,
+  window: null,
+  pastTravel: false,
+  sure: null,
+};
+
+function surely(figures: Figures, sure: (window: Window | null) => Sureness | null): Figures {
+  return { ...figures, sure: sure(figures.window) };
 }
 
 /** The count a reading is said with, 48ths; null where nothing was counted. */

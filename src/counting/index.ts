@@ -17,6 +17,7 @@ export type {
   OneLength,
   Standing,
 } from './announce/announcement';
+export { SAID_UNPROVEN } from './announce/count';
 export { announceReply, announceReturn } from './announce/reply';
 export { figuresNow, standingOf } from './announce/standing';
 export type { AskedFor, CallForm, Command, CommandBody, CommandType, Utterance } from './commands';
@@ -82,6 +83,7 @@ export {
   type ValveLine,
   valveLine,
 } from './summary';
+export { countTerms, type Sureness, sureOfCount, sureOfDial } from './sure';
 export { type ReplayedLog, replayLog, tellLog } from './tellLog';
 export {
   type CrankStop,

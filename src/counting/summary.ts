@@ -2,6 +2,7 @@ import { sameValve, type ValveId, type Verdict } from '#valvetrain';
 import { type Figures, figuresForReading } from './figures';
 import type { Reading } from './readings';
 import { type JobState, setUpOf } from './state';
+import { unprovenValves } from './unproven';
 import { valvesLeft, walkOf } from './walk';
 
 /** One valve of a round with the reading that stands for it. */
@@ -27,6 +28,8 @@ export interface EngineSummary {
   readonly read: number;
   readonly left: readonly ValveId[];
   readonly verdicts: readonly { readonly verdict: Verdict; readonly valves: readonly ValveId[] }[];
+  /** Valves whose verdict can't be told from the one across a limit that hurts. */
+  readonly unproven: readonly ValveId[];
   /** Readings that have no valve's name yet. */
   readonly unnamed: number;
 }
@@ -91,6 +94,7 @@ export function engineSummary(state: JobState): EngineSummary {
     read: lines.length - left.length,
     left,
     verdicts: [...verdicts].map(([verdict, valves]) => ({ verdict, valves })),
+    unproven: unprovenValves(lines),
     unnamed: state.readings.filter(
       ({ valve, round }) => valve === null && round === state.round.number,
     ).length,

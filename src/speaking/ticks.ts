@@ -46,6 +46,7 @@ export const TICKS: Readonly<Record<Tick, readonly Note[]>> = {
   leave: [square(1661, 30), square(932, 40, 5)],
   zero: [triangle(1568, 75)],
   seat: [square(622, 75)],
+  unproven: [square(622, 40), square(1397, 30, 10), square(622, 30, 10)],
   landing: [triangle(2349, 25)],
   soft: [{ ...triangle(988, 20), loudness: 0.4 }],
   back: [glide(triangle(1760, 75), 880)],

@@ -195,7 +195,15 @@ const ways: Readonly<Record<string, Way>> = {
       await landedBy(keys, bench, 'KeyH', lines.read(valve, 4.5));
     },
   },
-  '7 exhaust': plain(4, 'nothing'),
+  '7 exhaust': {
+    // The fourth that can't be told.
+    quarters: 4,
+    async count(keys, bench, valve) {
+      await keys.digits(1, 2, 3, 4);
+      await keys.seat();
+      await landedBy(keys, bench, 'Numpad0', lines.read(valve, 4, true, true));
+    },
+  },
   '7 intake': plain(5, 'nothing'),
   '2 exhaust': plain(4, 'half'),
   '2 intake': plain(4, 'half'),

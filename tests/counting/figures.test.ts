@@ -31,6 +31,7 @@ describe('figures', () => {
       verdict: null,
       window: longTravel,
       pastTravel: false,
+      sure: null,
     });
     expect(figuresForCount(countNow, null, 54).window).toBeNull();
   });

@@ -63,6 +63,7 @@ describe('summaries', () => {
       wanted: 2,
       read: 2,
       left: [],
+      unproven: [exhaust(1)],
       unnamed: 0,
       verdicts: [
         { verdict: 'fits, light side', valves: [exhaust(1)] },

@@ -6,7 +6,13 @@ import { fakeClock } from '../fakes/clock';
 import { fakeSynth } from '../fakes/synth';
 import { fakeTicker } from '../fakes/ticker';
 
-const figures: Figures = { preloadMm: 2, verdict: 'fits', window: null, pastTravel: false };
+const figures: Figures = {
+  preloadMm: 2,
+  verdict: 'fits',
+  window: null,
+  pastTravel: false,
+  sure: null,
+};
 const position = { angleDeg: 0, cylinder: 1, valves: [] };
 const place = { position, index: 1, of: 8 };
 

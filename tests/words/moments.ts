@@ -12,10 +12,16 @@ export interface Moment {
 export function figures(preload: number | null, judged = true): Figures {
   const preloadMm = preload === null ? null : thou(preload);
   if (preloadMm === null || !judged) {
-    return { preloadMm, verdict: null, window: null, pastTravel: false };
+    return { preloadMm, verdict: null, window: null, pastTravel: false, sure: null };
   }
   const { word } = verdict(preloadMm, window);
-  return { preloadMm, verdict: word, window, pastTravel: preload !== null && preload > 200 };
+  return {
+    preloadMm,
+    verdict: word,
+    window,
+    pastTravel: preload !== null && preload > 200,
+    sure: null,
+  };
 }
 
 export function standing(change: Partial<Standing> = {}): Standing {
@@ -72,6 +78,7 @@ const engine = {
     { verdict: 'light' as const, valves: [valve(3, 'intake'), valve(8, 'exhaust')] },
   ],
   unnamed: 0,
+  unproven: [],
 };
 const oneLength = { lengthMm: thou(8150), fits: 16, of: 16 };
 const eight = { position: position(8), index: 2, of: 8 };
@@ -107,6 +114,8 @@ const read: Extract<Fact, { kind: 'read' }> = {
   landing: half,
   figures: figures(88),
   repeat: 1,
+  unproven: 0,
+  settlesMost: null,
 };
 
 /** Every kind of moment, in the order of the work. */

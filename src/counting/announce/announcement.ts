@@ -1,4 +1,4 @@
-import type { Turn48, ValveId } from '#valvetrain';
+import type { Remedy, Turn48, ValveId } from '#valvetrain';
 import type { Stage } from '../allowed';
 import type { CrankPosition, Direction, EventType, Question, RoundPurpose } from '../events';
 import type { Figures } from '../figures';
@@ -93,6 +93,10 @@ export type Fact =
       readonly landing: LandingAnswer | null;
       readonly figures: Figures;
       readonly repeat: number;
+      /** Which of the round's valves that can't be told this one is, from 1; 0 where it is proven. */
+      readonly unproven: number;
+      /** What would settle most of them. */
+      readonly settlesMost: Remedy['kind'] | null;
     }
   | { readonly kind: 'cylinder done'; readonly cylinder: CylinderSummary; readonly left: number }
   | {
@@ -165,6 +169,7 @@ export type Cue =
   | 'plain'
   | 'landing'
   | 'seat'
+  | 'unproven'
   | 'soft'
   | 'back'
   | 'missed'

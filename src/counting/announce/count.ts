@@ -2,7 +2,8 @@ import { turn48 } from '#valvetrain';
 import type { JobEvent } from '../events';
 import { figuresForReading, saidCount } from '../figures';
 import { type JobState, readingById } from '../state';
-import { readingsOf } from '../summary';
+import { cylinderSummaries, readingsOf } from '../summary';
+import { settlesMost, unprovenValves } from '../unproven';
 import type { Announcement, Cue } from './announcement';
 import { countCue } from './cues';
 import { figuresNow } from './standing';
@@ -53,12 +54,18 @@ export function landed(
   return [tell(fact, seq, 'landing', 'at a pause')];
 }
 
+/** So many valves that can't be told are each said; one more is said with what settles most, then a tone. */
+export const SAID_UNPROVEN = 3;
+
 /** The result line of the open valve's reading; none while it has no reading. */
 export function result(state: JobState, seq: number, cue: Cue | null): readonly Announcement[] {
   const id = state.open?.reading ?? null;
   const reading = id === null ? undefined : readingById(state, id);
   if (reading === undefined) return [];
   const { valve, round } = reading;
+  const figures = figuresForReading(state, reading);
+  const judged = cylinderSummaries(state).flatMap(({ lines }) => lines);
+  const unproven = figures.sure?.against ? Math.max(1, unprovenValves(judged).length) : 0;
   return [
     tell(
       {
@@ -66,11 +73,13 @@ export function result(state: JobState, seq: number, cue: Cue | null): readonly 
         valve,
         count48: saidCount(reading),
         landing: reading.kind === 'counted' ? reading.landing : null,
-        figures: figuresForReading(state, reading),
+        figures,
         repeat: valve === null ? 1 : readingsOf(state, valve, round).length,
+        unproven,
+        settlesMost: unproven === 0 ? null : settlesMost(judged),
       },
       seq,
-      cue,
+      unproven > SAID_UNPROVEN ? 'unproven' : cue,
     ),
   ];
 }

@@ -25,6 +25,7 @@ export function BenchGauge() {
   const unit = benchWords.units[units];
   const figure = preload === null ? null : figureIn(units, preload, window);
   const nothing = job.open === null ? benchWords.noValveOpen : benchWords.nothingCounted;
+  const against = figures?.sure?.against ?? null;
   const word = verdict === null ? '' : shown.verdicts[verdict];
   return (
     <section className={styles.gaugePanel} aria-label={benchWords.preload}>
@@ -46,7 +47,12 @@ export function BenchGauge() {
         ) : (
           <p className={styles.verdict} data-verdict={verdict}>
             <VerdictMark verdict={verdict} />
-            <span>{word}</span>
+            <span>
+              {word}
+              {against === null ? null : (
+                <small className={styles.against}>{benchWords.cantTell(against.word)}</small>
+              )}
+            </span>
           </p>
         )}
       </div>
@@ -61,6 +67,7 @@ export function BenchGauge() {
             preloadMm={preload}
             window={window}
             verdict={verdict}
+            {...(figures?.sure == null ? {} : { bandMm: 2 * figures.sure.guardMm })}
             label={figure === null ? nothing : benchWords.gaugeLabel(figure, unit, word)}
             limitName={benchWords.limits}
             figure={(mm) => figureIn(units, mm)}

@@ -1,5 +1,6 @@
 import type { JobState, ValveLine } from '#counting';
 import { shown, type Units } from '#words';
+import { figureIn } from '../pieces/figureIn';
 import { VerdictMark } from '../pieces/VerdictMark';
 import {
   type CylinderRows,
@@ -77,6 +78,11 @@ function Row({ job, line, units }: RowProps) {
           </td>
           <td>
             <strong className={styles.figure}>{preloadFigure(units, figures)}</strong>
+            {figures?.sure != null && (
+              <span className={styles.under}>
+                {words.giveOrTake(figureIn(units, figures.sure.guardMm))}
+              </span>
+            )}
             {earlier !== null && (
               <span className={styles.under}>
                 {words.earlier(
@@ -95,6 +101,9 @@ function Row({ job, line, units }: RowProps) {
                   : figures?.window == null
                     ? shown.unjudged.noWindow
                     : shown.unjudged.noFigure}
+                {figures?.sure?.against && (
+                  <span className={styles.under}>{words.cantTell(figures.sure.against.word)}</span>
+                )}
                 {figures?.pastTravel && (
                   <span className={styles.under}>{shown.unjudged.pastTravel}</span>
                 )}

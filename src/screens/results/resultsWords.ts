@@ -48,6 +48,9 @@ export const resultsWords = {
   earlier: (preload: string, verdict: string) =>
     verdict === '' ? `before the change: ${preload}` : `before the change: ${preload}, ${verdict}`,
   torqued: 'torqued',
+  cantTell: (across: string) => `can’t tell from ${across}`,
+  giveOrTake: (figure: string) => `± ${figure}`,
+  band: 'The ± is the guard: further than that inside a limit, the verdict is proven (one-sided, 95 %).',
 
   plan: 'Engine from above',
   planFront: 'Front',

@@ -39,6 +39,44 @@ export function verdict(quarters: number): string {
   return p > setUp.preferred[1] ? 'fits, heavy side' : 'fits';
 }
 
+/** Half-width of the feel for zero, quarters, and of the travel per quarter, relative: rectangular. */
+const ZERO_FEEL = 0.15;
+const TRAVEL = { byGeometry: 0.07, measured: 0.02 };
+
+/** Variances of a reading, thou²: of its own (r is what its landing resolves, quarters), and in common. */
+function variances(quarters: number, r: number, travel: number) {
+  const own = thouPerQuarter ** 2 * (r ** 2 / 12 + ZERO_FEEL ** 2 / 3);
+  return { own, common: (thou(quarters) * travel) ** 2 / 3 };
+}
+
+function guard(quarters: number, r: number, travel: number): number {
+  const { own, common } = variances(quarters, r, travel);
+  return 1.65 * Math.sqrt(own + common);
+}
+
+/** What lies across the usable limit the reading can't be told from; null where it is proven. */
+export function cantTellFrom(quarters: number, r: number): string | null {
+  const [from, to] = setUp.usable;
+  const reach = guard(quarters, r, TRAVEL.byGeometry);
+  const p = thou(quarters);
+  if (Math.abs(p - from) < reach) return p < from ? 'fits' : 'light';
+  if (Math.abs(p - to) < reach) return p > to ? 'fits' : 'heavy';
+  return null;
+}
+
+/** What settles a reading that can't be told: measuring the travel, alone or with so many counts more. */
+export function settling(quarters: number, r: number): string {
+  const margin = Math.min(...setUp.usable.map((limit) => Math.abs(thou(quarters) - limit)));
+  if (guard(quarters, r, TRAVEL.measured) <= margin) {
+    const counting = (margin / 1.65) ** 2 > variances(quarters, r, TRAVEL.byGeometry).common;
+    return counting ? 'Measure the travel.' : 'No count will: measure the travel.';
+  }
+  const { own, common } = variances(quarters, r, TRAVEL.measured);
+  const counts = Math.ceil(own / ((margin / 1.65) ** 2 - common));
+  if (!(counts > 1)) throw new Error(`nothing settles ${quarters} quarters`);
+  return `Measure the travel, then ${spelled(counts - 1)} more counts.`;
+}
+
 /** The cylinder half the order away: it stands at overlap when this one fires. */
 export function companion(cylinder: number): number {
   const { order } = setUp;

@@ -1,7 +1,21 @@
 /** What the job has to say, written out here with the figures of this folder and nothing of the app's. */
 
-import { companion, figure, oneLength, setUp, spelledLength, type Valve, verdict } from './figures';
+import {
+  cantTellFrom,
+  companion,
+  figure,
+  oneLength,
+  settling,
+  setUp,
+  spelledLength,
+  type Valve,
+  verdict,
+} from './figures';
 import { capital, spelled, spelledCount } from './spelled';
+
+/** Said once, when a fourth valve can't be told: most would be settled by measuring the travel. */
+export const MANY_UNPROVEN =
+  " Four can't be told: measuring the travel settles most. From here a tone says so.";
 
 /** At the plain talk level, with figures in thou. */
 export const plainLines = {
@@ -34,7 +48,8 @@ export const plainLines = {
   },
   howFar: (quarters: number) => `Seated. How far past ${spelledCount(quarters)}?`,
   tapped: (quarters: number) => `${capital(spelledCount(quarters))}.`,
-  read({ cylinder, kind }: Valve, quarters: number, asked = true): string {
+  /** `fourth`: the fourth valve that can't be told, said with what settles most. */
+  read({ cylinder, kind }: Valve, quarters: number, asked = true, fourth = false): string {
     const unit = Number.isInteger(quarters) ? ' quarters' : '';
     const count = `${asked ? '' : 'about '}${spelledCount(quarters)}${unit}`;
     const [from, to] = setUp.usable;
@@ -42,9 +57,13 @@ export const plainLines = {
     const limits = verdict(quarters).startsWith('fits')
       ? ''
       : ` Usable ${spelled(from)} to ${spelled(to)}.`;
+    const r = asked ? 0.5 : 1;
+    const across = cantTellFrom(quarters, r);
+    const word = across === null ? verdict(quarters) : `can't tell from ${across}`;
+    const settles = across === null ? '' : fourth ? MANY_UNPROVEN : ` ${settling(quarters, r)}`;
     return (
       `${capital(kind)} of ${spelled(cylinder)}: ${count}, ${spelled(figure(quarters))} thousandths, ` +
-      `${verdict(quarters)}.${limits}`
+      `${word}.${limits}${settles}`
     );
   },
   cylinderDone(cylinder: number, exhaust: number, intake: number, left: number): string {
@@ -74,6 +93,7 @@ export const plainLines = {
       fits === of
         ? `One length fits all: ${spelledLength(inches)}.`
         : `${capital(spelledLength(inches))} fits ${spelled(fits)} of ${spelled(of)}.`,
+      ...cantTell(readings),
     ].join(' ');
   },
 };
@@ -99,17 +119,41 @@ export const terseLines = {
   },
   howFar: 'How far?',
   tapped: (quarters: number) => `${capital(spelledCount(quarters))}.`,
-  read: (quarters: number, asked = true) =>
-    capital(
-      `${asked ? '' : 'about '}${spelledCount(quarters)}, ${spelled(figure(quarters))}, ${verdict(quarters)}.`,
-    ),
+  read(quarters: number, asked = true): string {
+    const across = cantTellFrom(quarters, asked ? 0.5 : 1);
+    const word = across === null ? verdict(quarters) : `can't tell from ${across}`;
+    const count = `${asked ? '' : 'about '}${spelledCount(quarters)}`;
+    return capital(`${count}, ${spelled(figure(quarters))}, ${word}.`);
+  },
   cylinderDone: (cylinder: number, left: number) =>
     left === 0 ? `Cylinder ${spelled(cylinder)} done.` : `${capital(spelled(left))} to go.`,
-  allRead(counts: readonly number[]): string {
+  allRead(readings: readonly Counted[]): string {
+    const counts = readings.map(({ quarters }) => quarters);
     const { inches, fits } = oneLength(counts);
-    const read = `${capital(spelled(counts.length))} read.`;
-    return fits === counts.length
-      ? `${read} One length fits all: ${spelledLength(inches)}.`
-      : `${read} ${capital(spelledLength(inches))} fits ${spelled(fits)} of ${spelled(counts.length)}.`;
+    return [
+      `${capital(spelled(counts.length))} read.`,
+      fits === counts.length
+        ? `One length fits all: ${spelledLength(inches)}.`
+        : `${capital(spelledLength(inches))} fits ${spelled(fits)} of ${spelled(counts.length)}.`,
+      ...cantTell(readings),
+    ].join(' ');
   },
 };
+
+interface Counted extends Valve {
+  readonly quarters: number;
+  /** What the landing resolves, quarters; half a quarter where it is not said. */
+  readonly resolves?: number;
+}
+
+/** The valves that can't be told, named while they are few. */
+function cantTell(readings: readonly Counted[]): readonly string[] {
+  const valves = readings.filter(
+    ({ quarters, resolves = 0.5 }) => cantTellFrom(quarters, resolves) !== null,
+  );
+  if (valves.length === 0) return [];
+  const names = valves.map(({ cylinder, kind }) => `${spelled(cylinder)} ${kind}`);
+  const list =
+    names.length === 1 ? names[0] : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+  return [`${capital(spelled(valves.length))} can't tell${names.length > 4 ? '' : `: ${list}`}.`];
+}

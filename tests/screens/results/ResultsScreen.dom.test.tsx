@@ -46,8 +46,12 @@ describe('two valves of one cylinder', () => {
   test('in inches', async () => {
     const { services } = await twoValves();
     draw(<ResultsScreen />, services);
-    expect(cells('Exhaust')).toEqual(['4½to half a quarter', '88', 'Fits']);
-    expect(cells('Intake')).toEqual(['4to half a quarter', '78', 'Fits, light side']);
+    expect(cells('Exhaust')).toEqual(['4½to half a quarter', '88± 8', 'Fits']);
+    expect(cells('Intake')).toEqual([
+      '4to half a quarter',
+      '78± 8',
+      'Fits, light sidecan’t tell from light',
+    ]);
     expect(screen.getByText('2 of 2 valves read')).toBeVisible();
   });
 
@@ -55,8 +59,8 @@ describe('two valves of one cylinder', () => {
     const { services } = await twoValves();
     services.settings.change({ units: 'mm' });
     draw(<ResultsScreen />, services);
-    expect(cells('Exhaust')[1]).toBe('2.23');
-    expect(cells('Intake')[1]).toBe('1.99');
+    expect(cells('Exhaust')[1]).toBe('2.23± 0.20');
+    expect(cells('Intake')[1]).toBe('1.99± 0.19');
     expect(screen.getByText('207.01 mm')).toBeVisible();
   });
 
@@ -85,8 +89,8 @@ describe('two valves of one cylinder', () => {
     // Unasked, the landing may lie anywhere up to the next mark: 5½ to a whole quarter, 107.5 thou.
     expect(cells('Intake')).toEqual([
       '5½to a whole quarter2 readings, before: 4',
-      '107',
-      'Fits, heavy side',
+      '107± 12',
+      'Fits, heavy sidecan’t tell from heavy',
     ]);
   });
 
@@ -100,8 +104,8 @@ describe('two valves of one cylinder', () => {
     });
     draw(<ResultsScreen />, services);
     // 4 × 0.46 = 1.84 mm = 72.4 thou.
-    expect(cells('Intake')[1]).toBe('72before the change: 78 thou, fits, light side');
-    expect(cells('Intake')[2]).toBe('Light');
+    expect(cells('Intake')[1]).toBe('72± 5before the change: 78 thou, fits, light side');
+    expect(cells('Intake')[2]).toBe('Lightcan’t tell from fits');
   });
 
   test('exports the job', async () => {
@@ -146,5 +150,5 @@ test('a reading without a name is named, and then stands in the table', async ()
   await user.click(within(one).getByRole('button', { name: 'Name it' }));
   expect(screen.queryByRole('region', { name: /^Reading 1/ })).toBeNull();
   expect(screen.getByRole('rowheader', { name: 'Cylinder 3' })).toBeVisible();
-  expect(cells('Intake')[1]).toBe('88');
+  expect(cells('Intake')[1]).toBe('88± 8');
 });

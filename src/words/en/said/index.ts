@@ -74,7 +74,7 @@ function lineOf(fact: Fact, context: SayingContext): string {
     case 'summary':
       return summary.summaryRead(fact, context);
     case 'how sure':
-      return standing.howSure(fact);
+      return standing.howSure(fact, context);
     case 'set-up changed':
       return job.setUpChanged(fact, context);
     case 'round started':

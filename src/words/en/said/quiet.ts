@@ -37,6 +37,7 @@ const cues: Readonly<Record<Cue, string>> = {
   plain: 'Counted.',
   landing: 'Landing noted.',
   seat: 'Seated.',
+  unproven: 'Seated, not proven.',
   soft: 'Noted.',
   back: 'Taken back.',
   missed: 'Missed: say it again.',

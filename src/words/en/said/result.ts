@@ -1,4 +1,4 @@
-import { type Fact, readingSaid48, type ValveLine } from '#counting';
+import { type Fact, readingSaid48, SAID_UNPROVEN, type ValveLine } from '#counting';
 import type { SayingContext } from '../../context';
 import { cardinal, sayWhole } from '../numbers';
 import {
@@ -10,6 +10,7 @@ import {
   verdictWords,
 } from './figures';
 import { capital, commas, isFull, lines, sentence, valveOf } from './pieces';
+import { judgedWords, manyUnproven, settlingWords } from './sure';
 
 type ResultFact<K extends Fact['kind']> = Extract<Fact, { kind: K }>;
 
@@ -19,12 +20,24 @@ export function read(fact: ResultFact<'read'>, context: SayingContext): string {
   const line = commas(
     landed(fact, context),
     figureWithUnit(fact.count48 === null || fact.count48 === 0 ? noFigure(fact) : figures, context),
-    figures.pastTravel ? "past the plunger's travel" : verdictWords(figures.verdict),
+    figures.pastTravel ? "past the plunger's travel" : verdictOf(fact),
     context.unkept ? 'not kept' : '',
   );
-  if (!isFull(context)) return sentence(line);
+  const many =
+    fact.unproven === SAID_UNPROVEN + 1 ? manyUnproven(fact.unproven, fact.settlesMost) : '';
+  if (!isFull(context)) return lines(sentence(line), many);
   const again = fact.repeat > 1 ? `, reading ${cardinal(fact.repeat)}` : '';
-  return lines(sentence(`${valveOf(fact.valve)}${again}: ${line}`), wanted(figures, context));
+  const few = fact.unproven > 0 && fact.unproven <= SAID_UNPROVEN;
+  return lines(
+    sentence(`${valveOf(fact.valve)}${again}: ${line}`),
+    wanted(figures, context),
+    few ? settlingWords(figures.sure?.settling ?? null) : many,
+  );
+}
+
+/** The verdict, or that it can't be told; once a tone says so, the plain word again. */
+function verdictOf({ figures, unproven }: ResultFact<'read'>): string {
+  return unproven > SAID_UNPROVEN + 1 ? verdictWords(figures.verdict) : judgedWords(figures);
 }
 
 /** The limits, only where the figure is outside them. */

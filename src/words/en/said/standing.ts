@@ -3,6 +3,7 @@ import type { SayingContext } from '../../context';
 import { cardinal, sayClock } from '../numbers';
 import { countWithUnit, countWords, figureWithUnit, figureWords, verdictWords } from './figures';
 import { capital, commas, isFull, lines, sentence, valveName, valveOf } from './pieces';
+import { giveOrTake, provenWords } from './sure';
 
 type StandingFact<K extends Fact['kind']> = Extract<Fact, { kind: K }>;
 
@@ -105,15 +106,22 @@ export function held({ standing }: StandingFact<'held'>, context: SayingContext)
   return lines(`Holding${at}.`, isFull(context) ? 'Carry on when ready.' : '');
 }
 
-/** What the reading resolves, and no more than that. */
-export function howSure({ standing }: StandingFact<'how sure'>): string {
-  switch (standing.stage) {
+/** The figure of the reading open now, what it is good for, and what would settle it. */
+export function howSure({ standing }: StandingFact<'how sure'>, context: SayingContext): string {
+  const { stage, figures } = standing;
+  switch (stage) {
     case 'counting':
       return 'To the last mark passed.';
     case 'landing':
       return 'To a whole quarter, until you say how far.';
     case 'read':
-      return 'To half a quarter with a landing, a whole one without.';
+      return figures?.sure == null
+        ? 'Nothing measured here to be sure of.'
+        : lines(
+            sentence(figureWithUnit(figures, context)),
+            giveOrTake(figures.sure, context),
+            figures.verdict === null ? '' : provenWords(figures.sure),
+          );
     default:
       return 'No reading open.';
   }

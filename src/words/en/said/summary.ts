@@ -19,6 +19,7 @@ export function allRead(fact: SummaryFact<'all read'>, context: SayingContext): 
     readSoFar(summary, context),
     byVerdict ? verdicts(summary, isFull(context)) : '',
     oneLength === null ? '' : lengthLine(oneLength, summary, context),
+    unproven(summary),
     unnamed(summary, context),
   );
 }
@@ -32,6 +33,7 @@ export function summaryRead(fact: SummaryFact<'summary'>, context: SayingContext
     readSoFar(summary, context),
     verdicts(summary, true),
     oneLength === null ? '' : lengthLine(oneLength, summary, context),
+    unproven(summary),
     unnamed(summary, context),
   );
 }
@@ -80,6 +82,13 @@ function unnamed({ unnamed: nameless, wanted }: EngineSummary, context: SayingCo
   return isFull(context)
     ? sentence(`${howMany(nameless, 'reading')} without a valve's name`)
     : sentence(`${cardinal(nameless)} unnamed`);
+}
+
+/** 'Two can't tell: three intake and eight exhaust.' */
+function unproven({ unproven: valves }: EngineSummary): string {
+  return valves.length === 0
+    ? ''
+    : sentence(`${cardinal(valves.length)} can't tell${named(valves)}`);
 }
 
 function named(valves: readonly ValveId[]): string {

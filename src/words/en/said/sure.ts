@@ -1,0 +1,77 @@
+import type { Figures, Sureness } from '#counting';
+import { AGREEMENT_FACTOR, type Recounts, type Remedy, type Settling } from '#valvetrain';
+import type { SayingContext } from '../../context';
+import { cardinal, sayMm, sayThou } from '../numbers';
+import { verdictWords } from './figures';
+import { lines, sentence } from './pieces';
+
+/** The verdict as a result says it: its word, or 'can't tell from light' near a limit that hurts. */
+export function judgedWords({ sure, verdict }: Figures): string {
+  return sure?.against ? `can't tell from ${sure.against.word}` : verdictWords(verdict);
+}
+
+/** What would settle a reading, as computed: 'Measure the travel, then three more counts.' */
+export function settlingWords(settling: Settling | null): string {
+  if (settling === null) return '';
+  const { first, remedies } = settling;
+  if (first === null) return 'It stands on the limit: nothing settles that.';
+  const recount = remedies.find((remedy) => remedy.kind === 'recount');
+  const alone = first.kind !== 'recount' && first.settles;
+  const noCount = alone && recount?.kind === 'recount' && !recount.counts.enough;
+  return sentence(noCount ? `no count will: ${remedyWords(first)}` : remedyWords(first));
+}
+
+/** One remedy as something to do. */
+function remedyWords(remedy: Remedy): string {
+  switch (remedy.kind) {
+    case 'measure the travel':
+      return remedy.recounts?.enough
+        ? `measure the travel, then ${moreCounts(remedy.recounts)}`
+        : 'measure the travel';
+    case 'recount':
+      return remedy.counts.enough
+        ? `${moreCounts(remedy.counts)}, each from a new zero`
+        : 'no count will';
+    case 'read by the hour':
+      return 'read the mark by the hour';
+    case 'dial indicator':
+      return 'use a dial indicator';
+    default: {
+      const never: never = remedy;
+      return never;
+    }
+  }
+}
+
+function moreCounts({ more }: Recounts & { enough: true }): string {
+  return more === 1 ? 'one more count' : `${cardinal(more)} more counts`;
+}
+
+/** 'Give or take nine thousandths, ninety-five in a hundred.' */
+export function giveOrTake({ uMm }: Sureness, context: SayingContext): string {
+  const mm = AGREEMENT_FACTOR * uMm;
+  const figure =
+    context.units === 'mm'
+      ? `${sayMm(mm)} millimetres`
+      : `${sayThou(mm, context.numbers)} thousandths`;
+  return `Give or take ${figure}, ninety-five in a hundred.`;
+}
+
+/** Whether the reading's verdict is proven, and what would settle it if not. */
+export function provenWords({ against, settling }: Sureness): string {
+  return against === null
+    ? 'The verdict is proven.'
+    : lines(`Can't tell from ${against.word}.`, settlingWords(settling));
+}
+
+/** Said once, when more valves can't be told than are worth a line each. */
+export function manyUnproven(count: number, settlesMost: Remedy['kind'] | null): string {
+  const how: Readonly<Record<Remedy['kind'], string>> = {
+    'measure the travel': 'measuring the travel settles most',
+    recount: 'more counts settle most',
+    'read by the hour': 'reading by the hour settles most',
+    'dial indicator': 'a dial indicator settles most',
+  };
+  const settles = settlesMost === null ? '' : `: ${how[settlesMost]}`;
+  return `${sentence(`${cardinal(count)} can't be told${settles}`)} From here a tone says so.`;
+}
