@@ -5,6 +5,11 @@ import { servedApp } from './bench/app.mjs';
 
 const AIM_S = 5;
 
+/** Leaves the browser with its own service: the ear that needs no network can't run. */
+function withoutOfflineEar() {
+  Reflect.deleteProperty(globalThis, 'AudioWorkletNode');
+}
+
 /** A service that takes the call and never says a word. */
 function silence() {
   class Silent {
@@ -26,14 +31,17 @@ async function toldAfter(app, silent) {
   try {
     const { page } = device;
     await page.context().grantPermissions(['microphone']);
+    await page.addInitScript(withoutOfflineEar);
     if (silent) await page.addInitScript(silence);
     await page.goto(app.url);
     await page.locator('main[data-stage]').waitFor();
     await page.keyboard.press('Space');
     await page.waitForTimeout(200);
     await page.keyboard.press('NumpadDivide');
-    await page.getByRole('button', { name: 'Agree, and listen' }).click();
+    const agree = page.getByRole('button', { name: 'Agree, and listen' });
+    await agree.waitFor();
     const from = performance.now();
+    await agree.click();
     await page
       .getByText(/no ear at three\. Use the pedal or the keys\./)
       .first()
@@ -50,7 +58,7 @@ try {
     const s = await toldAfter(app, silent);
     const what = silent ? 'a service that answers nothing' : 'this Chromium’s own dead service';
     console.log(
-      `${what}: said after ${s.toFixed(1)} s (aim ${AIM_S} s: ${s <= AIM_S ? 'met' : 'missed'})`,
+      `${what}: said after ${s.toFixed(2)} s (aim ${AIM_S} s: ${s <= AIM_S ? 'met' : 'missed'})`,
     );
   }
 } finally {
