@@ -39,7 +39,12 @@ export function ResultsScreen() {
       )}
       <UnnamedReadings job={job} units={units} />
       <div className={styles.columns}>
-        {rows.length > 0 && <ResultsTable job={job} rows={rows} units={units} />}
+        {rows.length > 0 && (
+          <div>
+            <ResultsTable job={job} rows={rows} units={units} />
+            <p className={styles.quiet}>{words.band}</p>
+          </div>
+        )}
         <div className={styles.side}>
           <LengthPanel job={job} units={units} />
           {setUp?.engine != null && (
