@@ -48,6 +48,7 @@ const closed: BenchState = {
   job: initial,
   keptThrough: 0,
   resting: true,
+  awakeSince: null,
   alarm: null,
   told: [],
 };
@@ -169,7 +170,13 @@ export function createBench({ clock, keeper, voice }: BenchParts): Bench {
     queue = startQueue();
     const job = replay(events);
     log = [...events];
-    store.setState({ job, keptThrough: job.seq, access: 'writer', resting: true });
+    store.setState({
+      job,
+      keptThrough: job.seq,
+      access: 'writer',
+      resting: true,
+      awakeSince: null,
+    });
     voice.kept(job.seq);
   }
 
@@ -188,7 +195,7 @@ export function createBench({ clock, keeper, voice }: BenchParts): Bench {
     if (!mayWrite()) return;
     const { job, resting } = store.getState();
     if (resting) {
-      if (by !== 'voice') store.setState({ resting: false });
+      if (by !== 'voice') store.setState({ resting: false, awakeSince: clock.now() });
       tell(announceReturn(job, clock.now()));
       return;
     }

@@ -19,6 +19,8 @@ export interface BenchState {
   readonly keptThrough: number;
   /** After opening or reloading: the next press wakes the bench and does not count (C13). */
   readonly resting: boolean;
+  /** When it was woken, ms since 1970; what was said before that is of another sitting, or another job. */
+  readonly awakeSince: number | null;
   /** A standing alarm: what was counted since is held in memory and not yet on disk. */
   readonly alarm: 'slow' | 'failed' | 'full' | null;
   /** What the last command had to tell, for the screens. */

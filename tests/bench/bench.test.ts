@@ -44,10 +44,12 @@ async function countingBench() {
 
 describe('C13: after opening, the bench rests', () => {
   test('C13: the first press wakes it, says where we are and counts nothing', async () => {
-    const { press, state, voice } = await openedBench();
+    const { press, state, voice, clock } = await openedBench();
     expect(state().resting).toBe(true);
+    expect(state().awakeSince).toBeNull();
     press({ type: 'step', size: 'step' });
     expect(state().resting).toBe(false);
+    expect(state().awakeSince).toBe(clock.now());
     expect(state().job.seq).toBe(1);
     expect(voice.calls).toContain('unlock');
     expect(voice.take()).toEqual(['back at']);

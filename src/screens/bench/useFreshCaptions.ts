@@ -9,11 +9,12 @@ interface Seen {
 }
 
 /**
- * Captions since the bench last rested or was held. What was said before that is dropped: a line
- * that turned the crank must not stand on the screen once the work has been broken off.
+ * Captions since the bench was last woken or held. What was said before that is dropped: a line that
+ * turned the crank must not stand on the screen once the work has been broken off, or in another job.
  */
 export function useFreshCaptions(): readonly Caption[] {
   const captions = useStore(useServices().mouth, (mouth) => mouth.captions);
+  const awakeSince = useBench((state) => state.awakeSince);
   const paused = useBench(({ resting, job }) => resting || job.held);
   const newest = captions.at(-1)?.token ?? Number.NEGATIVE_INFINITY;
   const [seen, setSeen] = useState<Seen>({ paused, newest, floor: Number.NEGATIVE_INFINITY });
@@ -22,5 +23,5 @@ export function useFreshCaptions(): readonly Caption[] {
     if (paused && !seen.paused) floor = seen.newest;
     setSeen({ paused, newest, floor });
   }
-  return captions.filter(({ token }) => token > floor);
+  return captions.filter(({ token, at }) => token > floor && at >= (awakeSince ?? 0));
 }

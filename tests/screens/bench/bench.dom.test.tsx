@@ -118,9 +118,23 @@ test('the turn of the crank is told fresh, and not after a rest with a helper at
   expect(screen.getByText('Is the crank at cylinder 1?')).toBeVisible();
 });
 
+test('a line of an earlier sitting, or of another job, is not shown', async () => {
+  const { services, clock } = await openBench(toFirstValve);
+  const line = (token: number, text: string, at: number) => ({ token, text, at, spoken: true });
+  const captions = [line(1, 'Turn ninety.', clock.now() - 1), line(2, 'Back at one.', clock.now())];
+  act(() => services.mouth.setState({ captions }));
+  expect(screen.getByText('Back at one.')).toBeVisible();
+  expect(screen.queryByText('Turn ninety.')).toBeNull();
+});
+
 test('a line said before a rest is not shown after it', async () => {
-  const { bench, services } = await openBench(toFirstValve);
-  const line = (token: number, text: string) => ({ token, text, at: 0, spoken: true });
+  const { bench, services, clock } = await openBench(toFirstValve);
+  const line = (token: number, text: string, at = clock.now()) => ({
+    token,
+    text,
+    at,
+    spoken: true,
+  });
   act(() => services.mouth.setState({ captions: [line(1, 'Turn ninety.')] }));
   expect(screen.getByText('Turn ninety.')).toBeVisible();
   act(() => bench.store.setState({ resting: true }));

@@ -20,8 +20,11 @@ const heard = { utterance: '1.0', why: null };
 
 describe('the ear on the bench', () => {
   test('open, shut and dead are said in words, and why', async () => {
-    const { ear } = await benchWith();
+    const { ear, services } = await benchWith();
     expect(screen.getByText('Ear shut: keys and pedal')).toBeVisible();
+    act(() => services.settings.change({ whichEar: 'none' }));
+    expect(screen.getByText('No ear: keys and pedal')).toBeVisible();
+    act(() => services.settings.change({ whichEar: 'automatic' }));
     ear({ state: 'open' });
     expect(screen.getByText('Listening')).toBeVisible();
     ear({ level: -41.6 });
