@@ -83,17 +83,20 @@ export async function hearingBench() {
       /** @type {{ text: string, verdict: string, fit: number, came: string, delayMs: number }[]} */
       const heard = [];
       const before = count48();
+      // Sound comes as fast as it sounds, and waits while the pipeline is at work.
+      let freeAtMs = 0;
       for (let from = 0; from < samples.length; from += batch) {
         const began = performance.now();
         const events = pipeline.take(samples.subarray(from, from + batch));
-        const tookMs = performance.now() - began;
+        const arrivedMs = ((from + batch) / rate) * 1000;
+        freeAtMs = Math.max(freeAtMs, arrivedMs) + performance.now() - began;
         at += BATCH_S * 1000;
         for (const event of events) {
           if (event.type !== 'heard' || event.candidate === null) continue;
           const text = event.candidate.branch.words;
           const came = event.verdict === 'taken' ? submit(text) : '';
           if (came !== '') follow();
-          const delayMs = ((from + batch) / rate - endS) * 1000 + tookMs;
+          const delayMs = freeAtMs - endS * 1000;
           heard.push({ text, verdict: event.verdict, fit: event.candidate.fit, came, delayMs });
         }
       }

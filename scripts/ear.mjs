@@ -1,4 +1,4 @@
-// npm run ear [FOLDER] [-- --walks N] [--minutes N] [--speakers a,b]: plays speech and noise through
+// npm run ear -- [FOLDER] [--walks N] [--valves N] [--minutes N] [--speakers a,b] [--noises clean,…]: plays speech and noise through
 // the app's own offline ear, in plain Node, and prints how much of it was heard rightly. FOLDER holds
 // files SPEAKER-NUMBER-TAKE.wav of spoken numbers; Debian's prompts and voices are added where they
 // are, or may be installed. Everything random comes of one seed, which is printed.
@@ -19,6 +19,7 @@ const { values, positionals } = parseArgs({
     valves: { type: 'string', default: '16' },
     minutes: { type: 'string', default: '5' },
     speakers: { type: 'string' },
+    noises: { type: 'string' },
     seed: { type: 'string', default: '20251' },
     verbose: { type: 'boolean', default: false },
   },
@@ -101,7 +102,11 @@ function walk(speaker, condition) {
   return tally;
 }
 
-/** @returns {'right' | 'wrong' | 'asked' | 'missed'} */
+/**
+ * @param {number} before @param {number} after @param {number} number
+ * @param {readonly { came: string }[]} heard
+ * @returns {"right" | "wrong" | "asked" | "missed"}
+ */
 function verdictOf(before, after, number, heard) {
   if (after === number * 12) return 'right';
   if (after !== before) return 'wrong';
@@ -192,7 +197,8 @@ const all = speakers(folder).filter(({ name }) => wanted?.includes(name) ?? true
 console.log(`${'speaker'.padEnd(12)}${'noise'.padEnd(10)}   right   wrong   asked  missed  words`);
 /** @type {number[]} */
 const delays = [];
-for (const condition of CONDITIONS) {
+const noises = values.noises?.split(',');
+for (const condition of CONDITIONS.filter(({ name }) => noises?.includes(name) ?? true)) {
   const tallies = all.map((speaker) => ({ speaker, tally: walk(speaker, condition) }));
   for (const { speaker, tally } of tallies) {
     console.log(`${speaker.name.padEnd(12)}${condition.name.padEnd(10)}${row(tally)}`);

@@ -9,6 +9,8 @@ export type EndpointEvent =
   | { readonly type: 'began'; readonly at: number }
   /** It went on too long to be a phrase. */
   | { readonly type: 'too long'; readonly at: number }
+  /** It may have ended: silence so far, not yet enough of it. */
+  | { readonly type: 'pausing'; readonly stretch: Stretch }
   | { readonly type: 'ended'; readonly stretch: Stretch };
 
 /** Plain data: a fold over the levels of frames. */
@@ -44,6 +46,8 @@ const OFF_DB = 8;
 const BELOW_PEAK_DB = 30;
 /** Silence that ends a phrase. */
 const HANG = 22;
+/** Silence after which it may be over: time to make a start on what it was. */
+const PAUSING = 12;
 const PRE = 15;
 const POST = 8;
 /** The longest phrase there is takes less. */
@@ -98,12 +102,16 @@ function speaking(state: EndpointState, level: number): Stepped {
   const loud = level > Math.max(speech.floor + OFF_DB, peak - BELOW_PEAK_DB);
   const lastLoud = loud ? state.frame : speech.lastLoud;
   const now = { ...speech, peak, lastLoud };
-  if (state.frame - lastLoud >= HANG) {
-    const to = lastLoud - Math.floor(MEDIAN_OF / 2) + POST;
+  const quietFor = state.frame - lastLoud;
+  const stretch = { from: speech.from, to: lastLoud - Math.floor(MEDIAN_OF / 2) + POST };
+  if (quietFor >= HANG) {
     return {
       state: { ...state, speech: null },
-      event: now.tooLong ? null : { type: 'ended', stretch: { from: speech.from, to } },
+      event: now.tooLong ? null : { type: 'ended', stretch },
     };
+  }
+  if (quietFor === PAUSING && !now.tooLong) {
+    return { state: { ...state, speech: now }, event: { type: 'pausing', stretch } };
   }
   const long = state.frame - speech.from > LONGEST_FRAMES;
   if (!long) return { state: { ...state, speech: now }, event: null };

@@ -5,6 +5,8 @@ import type { Grammar, Hearing } from '#words';
 export type Tier =
   /** What the work leads to next. */
   | 'expected'
+  /** The count again, or the one after the next: one call may have been missed. */
+  | 'ahead'
   /** Would make sense. */
   | 'near'
   /** A number far from the count. */
@@ -12,12 +14,13 @@ export type Tier =
   /** Known, but makes no sense now. */
   | 'not now';
 
-/** Nats each tier is handicapped by; the first three as measured on recorded numbers. */
+/** Nats each tier is handicapped by, as measured on recorded numbers. */
 export const HANDICAP: Readonly<Record<Tier, number>> = {
   expected: 0,
-  near: 8,
-  far: 20,
-  'not now': 14,
+  ahead: 8,
+  near: 12,
+  far: 24,
+  'not now': 20,
 };
 
 /** Where a phrase stands, by its meaning in the grammar of this moment. */
@@ -39,5 +42,6 @@ function tierOfCall(to48: number, { count48, calling, stage }: Grammar): Tier {
   if (stage !== 'counting') return 'far';
   const units = (to48 - count48) / unitOf(calling);
   if (units === 1) return 'expected';
-  return units >= 0 && units <= 2 ? 'near' : 'far';
+  if (units === 0 || units === 2) return 'ahead';
+  return units > 0 && units < 2 ? 'near' : 'far';
 }

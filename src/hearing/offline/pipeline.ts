@@ -12,7 +12,7 @@ import {
 } from './endpointer';
 import { framesOf } from './frames';
 import { type Candidate, RECOGNISED_RATE, type Recognition, startRecognition } from './recognition';
-import { judge, type Verdict } from './rejection';
+import { judge, LEAST_VOICE, type Verdict } from './rejection';
 import { resampler } from './resampler';
 
 /** What the pipeline tells. */
@@ -59,6 +59,13 @@ export async function startPipeline(pack: EarPack): Promise<Pipeline> {
   };
 }
 
+interface Heard {
+  /** The frame it ends at. */
+  readonly to: number;
+  readonly voice: number;
+  readonly candidate: Candidate | null;
+}
+
 type Stream = (samples: Float32Array) => readonly PipelineEvent[];
 
 function streamOf(denoiser: Denoiser, recognition: Recognition, rate: number): Stream {
@@ -74,11 +81,22 @@ function streamOf(denoiser: Denoiser, recognition: Recognition, rate: number): S
   let state: EndpointState = endpointStart;
   let denoised = 0;
 
-  function heard(stretch: Stretch): PipelineEvent {
+  /** What a stretch that seemed over was like, worked out while its silence went on. */
+  let early: Heard | null = null;
+
+  function listen({ from, to }: Stretch): Heard {
     const first = state.frame - kept.length;
-    const [from, to] = [Math.max(0, stretch.from - first), stretch.to - first];
-    const voice = Math.max(0, ...voices.slice(from, to));
-    const candidate = recognition.candidate(joined(kept.slice(from, to)));
+    const [start, end] = [Math.max(0, from - first), to - first];
+    const voice = Math.max(0, ...voices.slice(start, end));
+    // Decoding is dear, and a click is no voice.
+    const candidate =
+      voice < LEAST_VOICE ? null : recognition.candidate(joined(kept.slice(start, end)));
+    return { to, voice, candidate };
+  }
+
+  function heard(stretch: Stretch): PipelineEvent {
+    const { voice, candidate } = early?.to === stretch.to ? early : listen(stretch);
+    early = null;
     const verdict = candidate === null ? 'nothing' : judge(candidate, { voice });
     return { type: 'heard', verdict, candidate, voice };
   }
@@ -95,6 +113,9 @@ function streamOf(denoiser: Denoiser, recognition: Recognition, rate: number): S
         return [{ type: 'speech' }];
       case 'too long':
         return [{ type: 'heard', verdict: 'nothing', candidate: null, voice: 0 }];
+      case 'pausing':
+        early = listen(event.stretch);
+        return [];
       case 'ended':
         return [heard(event.stretch)];
       default: {

@@ -18,9 +18,10 @@ export interface Soundness {
 /** Fit from which a phrase is taken, nats a frame: what was less likely has to fit the better. */
 export const TAKEN_FROM: Readonly<Record<Tier, number>> = {
   expected: -1.2,
-  near: -0.6,
-  far: 0.6,
-  'not now': 0.2,
+  ahead: -0.7,
+  near: -0.4,
+  far: 0.3,
+  'not now': 0.1,
 };
 /** Less fit than taken by up to this is missed, where the phrase was likely. */
 const MISSED_WITHIN = 0.5;
