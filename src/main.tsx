@@ -75,7 +75,8 @@ const services: Services = {
   toggleEar: ear.toggle,
   agreeToLeave: ear.agree,
   shutEar: ear.shut,
-  earLog: ear.log,
+  // Every file written says which build wrote it.
+  earLog: () => JSON.stringify({ app: build, ...JSON.parse(ear.log() || '{}') }),
   learnPedal: keys.learnPedal,
   learnListen: keys.learnListen,
   stopLearning: keys.stopLearning,
