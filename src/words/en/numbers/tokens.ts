@@ -15,7 +15,7 @@ const FRACTION_CHARACTERS: ReadonlyMap<string, string> = new Map([
 
 /**
  * What a recogniser wrote, as lower-case words and figures one by one. Hyphens inside words
- * part them, commas and closing stops go, '5½' is '5', '1/2', and "o'clock" is 'oclock'.
+ * part them, commas, closing stops and colons go, '5½' is '5', '1/2', and "o'clock" is 'oclock'.
  * A decimal point, a clock's colon and a leading minus stay with their figures.
  */
 export function tokensOf(text: string): readonly string[] {
@@ -29,7 +29,7 @@ export function tokensOf(text: string): readonly string[] {
     .replace(/(\d),(?=\d{3}\b)/g, '$1 ')
     .replace(/(?<=[\p{L}\d])[-‐‑–](?=[\p{L}\d])/gu, ' ')
     .replace(/[,;!?]/g, ' ')
-    .replace(/[.…]+(?=\s|$)/g, ' ')
+    .replace(/[.:…]+(?=\s|$)/g, ' ')
     .split(/\s+/)
     .filter((token) => token !== '');
 }
