@@ -11,7 +11,7 @@ export const HOLD_TAIL_MS = 600;
 /** After the ear has stopped taking sound, how long its last text is waited for, ms. */
 export const CLOSING_MS = 2000;
 /** From the start to the first sign of sound, ms: after that the service is dead. */
-export const START_WATCH_MS = 4500;
+export const START_WATCH_MS = 4000;
 /** The same while the browser asks the builder for the microphone, ms. */
 export const PERMISSION_WATCH_MS = 60_000;
 /** From speech noticed to the first text of it, ms. */

@@ -77,15 +77,17 @@ export function joinedEar(
     }
   }
 
-  ear.subscribe(() => {
-    const view = ear.view();
-    store.setState({ ...view, ghost: withCount(view.ghost, job(), carrier()) });
-    measure(view);
-  });
-  bench.store.subscribe(() => ear.follow(job(), carrier()));
-  settings.store.subscribe(({ settings: now }) => configure(now));
+  const follows = [
+    ear.subscribe(() => {
+      const view = ear.view();
+      store.setState({ ...view, ghost: withCount(view.ghost, job(), carrier()) });
+      measure(view);
+    }),
+    bench.store.subscribe(() => ear.follow(job(), carrier())),
+    settings.store.subscribe(({ settings: now }) => configure(now)),
+    tellMouth(speaker, (line) => ear.mouth(line)),
+  ];
   configure(chosen());
-  tellMouth(speaker, (line) => ear.mouth(line));
 
   return {
     toggle() {
@@ -102,6 +104,11 @@ export function joinedEar(
     },
     stop: () => ear.stop(),
     log: () => JSON.stringify(ear.log()),
+    close() {
+      ear.close();
+      room?.stop();
+      for (const stop of follows) stop();
+    },
   };
 }
 
@@ -119,7 +126,7 @@ function withCount(ghost: Ghost | null, job: JobState, carrier: string | null): 
 }
 
 /** The ear is told when the app's own voice begins a line and when it has ended. */
-function tellMouth(speaker: Speaker, tell: (line: string | null) => void): void {
+function tellMouth(speaker: Speaker, tell: (line: string | null) => void): () => void {
   let saying: string | null = null;
   function look(): void {
     const { saying: caption, voice } = speaker.state();
@@ -129,6 +136,6 @@ function tellMouth(speaker: Speaker, tell: (line: string | null) => void): void 
     saying = now;
     tell(now);
   }
-  speaker.subscribe(look);
   look();
+  return speaker.subscribe(look);
 }

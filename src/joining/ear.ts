@@ -31,30 +31,53 @@ const unopened: EarShown = {
 /** The ear, whose code is fetched when it is first wanted: whoever counts by key never needs it. */
 export function joinEar(parts: EarParts): EarJoint {
   const { bench, settings, speaker } = parts;
-  const byKey = () => settings.store.getState().settings.listens === 'while held';
-  const store = createStore<EarShown>(() => ({ ...unopened, byKey: byKey() }));
+  const chosen = () => settings.store.getState().settings;
+  const shutNow = (): EarShown => ({ ...unopened, byKey: chosen().listens === 'while held' });
+  const store = createStore<EarShown>(shutNow);
   let loading: Promise<LoadedEar> | null = null;
   let loaded: LoadedEar | null = null;
 
   /** Runs in the order asked, once the code is here. */
   function withEar(use: (ear: LoadedEar) => void): void {
-    loading ??= import('./chosenEar')
-      .then(({ chosenEar }) => chosenEar(parts, store))
-      .then((ear) => {
+    const { whichEar } = chosen();
+    if (whichEar === 'none') return;
+    loading ??= import('./chosenEar').then(({ chosenEar }) => chosenEar(whichEar, parts, store));
+    const mine = loading;
+    mine.then(
+      (ear) => {
+        if (mine !== loading) return;
         loaded = ear;
-        return ear;
-      });
-    loading.then(use, () => {
-      loading = null;
-      store.setState({ state: 'dead', why: 'network' });
-      speaker.announce([told({ state: 'dead', why: 'network', count48: null })]);
-    });
+        use(ear);
+      },
+      () => {
+        if (mine !== loading) return;
+        loading = null;
+        store.setState({ state: 'dead', why: 'network' });
+        speaker.announce([told({ state: 'dead', why: 'network', count48: null })]);
+      },
+    );
   }
 
-  settings.store.subscribe(() => store.setState({ byKey: byKey() }));
+  /** Another ear is chosen: the one there was is taken down, since one is open at a time. */
+  function change(): void {
+    const gone = loading;
+    loading = null;
+    loaded = null;
+    store.setState(shutNow());
+    gone?.then(
+      (ear) => ear.close(),
+      () => undefined,
+    );
+  }
+
+  settings.store.subscribe(({ settings: now }, { settings: before }) => {
+    if (now.whichEar !== before.whichEar) change();
+    else if (now.listens !== before.listens)
+      store.setState({ byKey: now.listens === 'while held' });
+  });
   bench.store.subscribe((now, before) => {
     const woken = before.resting && !now.resting;
-    if (!woken || !settings.store.getState().settings.earOnWaking) return;
+    if (!woken || !chosen().earOnWaking) return;
     if (store.getState().state === 'shut') withEar((ear) => ear.start());
   });
 
@@ -62,6 +85,8 @@ export function joinEar(parts: EarParts): EarJoint {
     store,
     toggle() {
       speaker.unlock();
+      const none = { state: 'shut', why: 'asked', count48: null } as const;
+      if (chosen().whichEar === 'none') speaker.announce([told(none)]);
       withEar((ear) => ear.toggle());
     },
     hold(on) {

@@ -21,6 +21,8 @@ export interface LoadedEar {
   start(): void;
   stop(): void;
   log(): string;
+  /** Shuts it for good and lets go of what it followed: another ear takes its place. */
+  close(): void;
 }
 
 /** What the ear has to say of itself, as an announcement. */

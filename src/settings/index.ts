@@ -4,7 +4,13 @@
  */
 
 export { readSettings } from './readSettings';
-export { defaultSettings, type KeySettings, type Settings, type TalkLevel } from './settings';
+export {
+  defaultSettings,
+  type EarChoice,
+  type KeySettings,
+  type Settings,
+  type TalkLevel,
+} from './settings';
 export {
   createSettings,
   type SettingsKeeper,

@@ -52,6 +52,7 @@ export function readSettings(kept: unknown): Settings {
     voice: isText(kept.voice) ? kept.voice : d.voice,
     rate: within(kept.rate, 0.5, 2) ?? d.rate,
     headset: flag(kept.headset, d.headset),
+    whichEar: oneOf(kept.whichEar, ['automatic', 'browser', 'offline', 'none'], d.whichEar),
     earOnWaking: flag(kept.earOnWaking, d.earOnWaking),
     listens: oneOf(kept.listens, ['open', 'while held'], d.listens),
     carrier: flag(kept.carrier, d.carrier),

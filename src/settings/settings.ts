@@ -1,5 +1,8 @@
 import type { LengthStyle, NumberStyle } from '#words';
 
+/** Which ear hears: 'automatic' goes by what this browser can do. */
+export type EarChoice = 'automatic' | 'browser' | 'offline' | 'none';
+
 export type TalkLevel = 'terse' | 'plain' | 'teaching';
 
 /** The keys of this device as plain data; whoever reads keys knows what the meanings are. */
@@ -23,6 +26,7 @@ export interface Settings {
   readonly rate: number;
   /** The builder wears a headset: the ear may stay open while the app speaks. */
   readonly headset: boolean;
+  readonly whichEar: EarChoice;
   /** The ear opens when the bench is woken. */
   readonly earOnWaking: boolean;
   /** Open until shut, or only while a key is held. */
@@ -50,6 +54,7 @@ export const defaultSettings: Settings = {
   voice: null,
   rate: 1,
   headset: false,
+  whichEar: 'automatic',
   earOnWaking: false,
   listens: 'open',
   carrier: false,

@@ -61,6 +61,23 @@ test('not agreed to, nothing is heard, the keys go on, and it is asked again onl
   await question.waitFor();
 });
 
+test('no ear chosen: nothing is asked or opened, and the keys go on', async () => {
+  const { page, ear, press, bench } = await demoBench();
+  await press('Space');
+  const at = new URL(page.url()).hash;
+  await goTo(page, '#/settings');
+  await page.getByLabel('None: keys, pedal and touch').check();
+  await page.evaluate((to) => {
+    location.hash = to;
+  }, at);
+  await page.getByText('No ear: keys and pedal').waitFor();
+  await press('NumpadDivide');
+  await expect.poll(() => lastSaid(page), { timeout: 10_000 }).toBe('Ear shut.');
+  await press('Space');
+  await bench.shows(labelledCount(4));
+  expect(await ear.sessions()).toBe(0);
+});
+
 test('shut by voice, by key and by leaving the bench, it is never opened again by itself', async () => {
   const { page, ear, press } = await demoBench();
   await press('Space');

@@ -1,12 +1,14 @@
 import { useStore } from 'zustand';
 import { sayEar } from '#words';
 import { StateTag } from '../pieces/StateTag';
-import { type EarShown, useServices } from '../services';
+import { type EarShown, useServices, useSettings } from '../services';
 import { benchWords } from './benchWords';
 
 /** Whether the app is listening, in words and a shape; with the room's noise while it is measured. */
 export function EarTag() {
   const ear = useStore(useServices().ear);
+  const { whichEar } = useSettings();
+  if (whichEar === 'none') return <StateTag shape="barred">{benchWords.ear.none}</StateTag>;
   switch (ear.state) {
     case 'open':
       return (

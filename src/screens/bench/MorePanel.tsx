@@ -1,7 +1,7 @@
 import { useStore } from 'zustand';
 import { allowed, setUpOf, walkOf } from '#counting';
 import { TouchBar } from '../pieces/TouchBar';
-import { useBench, useServices } from '../services';
+import { useBench, useServices, useSettings } from '../services';
 import { moreCommands } from './benchTouch';
 import { benchWords } from './benchWords';
 import styles from './more.module.css';
@@ -18,6 +18,7 @@ interface Props {
 export function MorePanel({ open, shut, commands }: Props) {
   const { touch, go, ear, toggleEar } = useServices();
   const listening = useStore(ear, ({ state }) => state === 'open' || state === 'opening');
+  const { whichEar } = useSettings();
   const job = useBench((state) => state.job);
   if (!open) return null;
   const setUp = setUpOf(job);
@@ -57,16 +58,18 @@ export function MorePanel({ open, shut, commands }: Props) {
           />
         </>
       )}
-      <TouchBar
-        label={benchWords.ear.listen}
-        targets={[
-          {
-            id: 'ear',
-            label: listening ? benchWords.ear.shutIt : benchWords.ear.listen,
-            act: and(toggleEar),
-          },
-        ]}
-      />
+      {whichEar === 'none' ? null : (
+        <TouchBar
+          label={benchWords.ear.listen}
+          targets={[
+            {
+              id: 'ear',
+              label: listening ? benchWords.ear.shutIt : benchWords.ear.listen,
+              act: and(toggleEar),
+            },
+          ]}
+        />
+      )}
       <TouchBar
         label={benchWords.toJobs}
         targets={[

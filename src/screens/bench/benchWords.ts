@@ -92,6 +92,7 @@ export const benchWords = {
     opening: 'Opening the ear',
     shut: 'Ear shut: keys and pedal',
     shutByKey: 'Ear shut: hold its key to speak',
+    none: 'No ear: keys and pedal',
     tooLoud: 'Ear shut, too loud: use the pedal',
     room: (db: number) => `, room ${db} dB`,
     listen: 'Listen',

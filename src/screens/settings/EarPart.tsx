@@ -8,10 +8,12 @@ import { Tick } from '../shell/Tick';
 import styles from './settings.module.css';
 import { settingsWords as words } from './settingsWords';
 
+const EARS = ['automatic', 'browser', 'offline', 'none'] as const;
+
 /** How the app listens, and what it may do for it. */
 export function EarPart() {
   const { settings, ear, learnListen, earLog, save } = useServices();
-  const { earOnWaking, listens, carrier, mayLeave, measuresRoom, keys } = useSettings();
+  const { whichEar, earOnWaking, listens, carrier, mayLeave, measuresRoom, keys } = useSettings();
   const { state, why } = useStore(ear);
   const [noLog, setNoLog] = useState(false);
   function saveLog(): void {
@@ -24,6 +26,13 @@ export function EarPart() {
       <h2 id="part-ear">{words.ear}</h2>
       <p className={styles.quiet}>{words.earLead}</p>
       {state === 'dead' && <p role="status">{sayEar({ state, why, count48: null })}</p>}
+      <Choice
+        field="which-ear"
+        label={words.whichEar}
+        value={whichEar}
+        options={EARS.map((value) => ({ value, label: words.ears[value] }))}
+        onChange={(chosen) => settings.change({ whichEar: chosen })}
+      />
       <Choice
         field="listens"
         label={words.listens}

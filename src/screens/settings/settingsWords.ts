@@ -37,6 +37,13 @@ export const settingsWords = {
   ear: 'Ear',
   earLead:
     'Counts and commands by voice. Where the browser can’t understand speech on this device, it sends it to a service on the network; you are asked first. The ear is opened on the bench, by its key or under More.',
+  whichEar: 'Which ear',
+  ears: {
+    automatic: 'Chosen by the app: on this device, where that can be',
+    browser: 'The browser’s own',
+    offline: 'The one that needs no network',
+    none: 'None: keys, pedal and touch',
+  },
   listens: 'The ear listens',
   listensOpen: 'From opened until shut',
   listensHeld: 'While its key is held',

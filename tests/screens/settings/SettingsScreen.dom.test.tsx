@@ -67,6 +67,10 @@ test('the ear: how it listens, what it may do, and its log only when there is on
   const now = () => services.settings.store.getState().settings;
   let log = '';
   draw(<SettingsScreen />, { ...services, earLog: () => log });
+  await user.click(screen.getByLabelText('The browser’s own'));
+  expect(now().whichEar).toBe('browser');
+  await user.click(screen.getByLabelText('None: keys, pedal and touch'));
+  expect(now().whichEar).toBe('none');
   await user.click(screen.getByLabelText('While its key is held'));
   expect(screen.getByText(/^No key is learned yet/)).toBeVisible();
   await user.click(screen.getByLabelText(/^Counts need the word/));
