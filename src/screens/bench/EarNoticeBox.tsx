@@ -8,7 +8,13 @@ export function useEarNotice(): boolean {
   return useStore(useServices().ear, ({ state, why }) => state === 'shut' && why === 'notice');
 }
 
-const bringIntoView = (box: HTMLElement | null) => box?.scrollIntoView({ block: 'nearest' });
+/** In the hand the box may stand below what is seen; answered, the bench goes back to where it was. */
+function bringIntoView(box: HTMLElement): () => void {
+  const page = box.ownerDocument.defaultView;
+  const before = page?.scrollY ?? 0;
+  box.scrollIntoView({ block: 'nearest' });
+  return () => page?.scrollTo({ top: before });
+}
 
 /** Said before any sound leaves the device, and not heard until it is agreed to. */
 export function EarNoticeBox() {
