@@ -3,7 +3,15 @@ import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { createBench } from '#bench';
 import { systemClock } from '#clock';
-import { joinEar, joinKeys, joinMouth, joinPlace, type Mouth, saveFile } from '#joining';
+import {
+  joinDevice,
+  joinEar,
+  joinKeys,
+  joinMouth,
+  joinPlace,
+  type Mouth,
+  saveFile,
+} from '#joining';
 import { createKeeping, readJobFile, writeJobFile } from '#keeping';
 import { appCommit, appVersion, browserFeatures, keepScreenOn, screenLocks } from '#platform';
 import { App, ErrorBoundary, type Route, routeOf, type Services, ServicesProvider } from '#screens';
@@ -64,6 +72,7 @@ const services: Services = {
   keys: keys.store,
   ear: ear.store,
   route: place.store,
+  device: joinDevice({ page: window, bench }),
   build,
   features: browserFeatures.map(({ name, detect, lost }) => ({
     name,
@@ -76,7 +85,10 @@ const services: Services = {
   agreeToLeave: ear.agree,
   shutEar: ear.shut,
   // Every file written says which build wrote it.
-  earLog: () => JSON.stringify({ app: build, ...JSON.parse(ear.log() || '{}') }),
+  earLog() {
+    const log = ear.log();
+    return log === '' ? '' : JSON.stringify({ app: build, ...JSON.parse(log) });
+  },
   learnPedal: keys.learnPedal,
   learnListen: keys.learnListen,
   stopLearning: keys.stopLearning,

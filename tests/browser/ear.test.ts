@@ -66,6 +66,8 @@ test('no ear chosen: nothing is asked or opened, and the keys go on', async () =
   await press('Space');
   const at = new URL(page.url()).hash;
   await goTo(page, '#/settings');
+  await page.getByRole('button', { name: 'Save the ear’s log' }).click();
+  await page.getByText('The ear has heard nothing since this page was opened').waitFor();
   await page.getByLabel('None: keys, pedal and touch').check();
   await page.evaluate((to) => {
     location.hash = to;
