@@ -3,7 +3,15 @@ import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { createBench } from '#bench';
 import { systemClock } from '#clock';
-import { joinEar, joinKeys, joinMouth, joinPlace, type Mouth, saveFile } from '#joining';
+import {
+  joinDevice,
+  joinEar,
+  joinKeys,
+  joinMouth,
+  joinPlace,
+  type Mouth,
+  saveFile,
+} from '#joining';
 import { createKeeping, readJobFile, writeJobFile } from '#keeping';
 import { appCommit, appVersion, browserFeatures, keepScreenOn, screenLocks } from '#platform';
 import { App, ErrorBoundary, type Route, routeOf, type Services, ServicesProvider } from '#screens';
@@ -64,6 +72,7 @@ const services: Services = {
   keys: keys.store,
   ear: ear.store,
   route: place.store,
+  device: joinDevice({ page: window, bench }),
   build,
   features: browserFeatures.map(({ name, detect, lost }) => ({
     name,

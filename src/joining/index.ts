@@ -1,9 +1,10 @@
 /**
  * Joining: the pieces of the composition root, one a seam: the mouth, the keys, the place in the
- * app, files handed out. Only main.tsx comes in by this door, and only here do device rooms and
+ * app, the device it runs on, files handed out. Only main.tsx comes in by this door, and only here do device rooms and
  * stores meet.
  */
 
+export { joinDevice } from './device';
 export { type EarJoint, joinEar } from './ear';
 export { joinKeys, type Keys } from './keys';
 export { joinMouth, type Mouth } from './mouth';

@@ -4,5 +4,12 @@
  */
 
 export { type BrowserFeature, browserFeatures } from './features';
+export {
+  filesVersion,
+  type Offline,
+  type OfflineStage,
+  type OfflineState,
+  watchOffline,
+} from './offline/watchOffline';
 export { appCommit, appVersion } from './version';
 export { keepScreenOn, screenLocks, type WakeLockPage } from './wakeLock';

@@ -4,9 +4,10 @@ import './tokens.css';
 import './base.css';
 import { BenchScreen } from './bench';
 import type { Route } from './route';
-import { useServices } from './services';
+import { useBench, useServices } from './services';
 import { Action } from './shell/Action';
 import { NavBar } from './shell/NavBar';
+import { NoticeStrip } from './shell/NoticeStrip';
 import styles from './shell/shell.module.css';
 import { shellWords as words } from './shell/shellWords';
 import { useOpenJob } from './shell/useOpenJob';
@@ -25,6 +26,8 @@ const AboutScreen = lazy(() => import('./about'));
 export function App() {
   const route = useStore(useServices().route, (state) => state.route);
   const { screen } = route;
+  // Nothing lies over the bench while the builder works at it.
+  const resting = useBench((state) => state.resting);
   // Each screen is begun at its top, wherever the one before it was scrolled to.
   useEffect(() => {
     if (screen !== 'bench') window.scrollTo(0, 0);
@@ -35,6 +38,7 @@ export function App() {
       <Suspense fallback={<Wait sentence={words.fetching} />}>
         <Screen route={route} />
       </Suspense>
+      {(screen !== 'bench' || resting) && <NoticeStrip />}
     </div>
   );
 }

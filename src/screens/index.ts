@@ -6,6 +6,7 @@
 export { App } from './App';
 export { BenchScreen } from './bench';
 export type { Build } from './build';
+export type { Device, DeviceState } from './device';
 export { ErrorBoundary } from './ErrorBoundary';
 export { hashOf, type Route, routeOf } from './route';
 export {

@@ -8,6 +8,7 @@ import type { Shelf } from '#shelf';
 import type { Turn48 } from '#valvetrain';
 import type { MissedWhy } from '#words';
 import type { Build } from './build';
+import type { Device } from './device';
 import type { Route } from './route';
 
 /** A line said, or shown where nothing is spoken. */
@@ -93,6 +94,7 @@ export interface Services {
   readonly keys: StoreApi<KeysState>;
   readonly ear: StoreApi<EarShown>;
   readonly route: StoreApi<{ readonly route: Route }>;
+  readonly device: Device;
   readonly build: Build;
   readonly features: readonly Feature[];
   go(route: Route): void;

@@ -7,14 +7,15 @@ import type { TestProject } from 'vitest/node';
 declare module 'vitest' {
   export interface ProvidedContext {
     appUrl: string;
+    /** Where the build lies. */
+    appFolder: string;
   }
 }
 
-/** Builds the app once, as it ships, and serves it on a free port while the browser tests run. */
+/** Builds the app once, as it ships, into a folder of this run's own, and serves it on a free port. */
 export default async function serve(project: TestProject): Promise<() => Promise<void>> {
   const mode = 'production';
-  // A folder of its own: npm start, which is tried too, builds into dist/.
-  const outDir = await mkdtemp(join(tmpdir(), 'turncaller-build-'));
+  const outDir = await mkdtemp(join(tmpdir(), 'turncaller-built-'));
   await build({ mode, logLevel: 'warn', build: { outDir, emptyOutDir: true } });
   const server = await preview({
     mode,
@@ -25,6 +26,7 @@ export default async function serve(project: TestProject): Promise<() => Promise
   const address = server.httpServer.address();
   if (typeof address !== 'object' || !address) throw new Error('the preview server has no port');
   project.provide('appUrl', `http://127.0.0.1:${address.port}/`);
+  project.provide('appFolder', outDir);
   return async () => {
     await server.close();
     await rm(outDir, { recursive: true, force: true });

@@ -6,6 +6,7 @@ import { createBench } from '#bench';
 import { engineSummary, initial, type JobEvent, replay, type SetUp, setUpOf } from '#counting';
 import { createSettings } from '#settings';
 import { createShelf, type JobCard, type JobFileRead } from '#shelf';
+import type { Device, DeviceState } from '../../src/screens/device';
 import type { Route } from '../../src/screens/route';
 import {
   type EarShown,
@@ -67,6 +68,7 @@ export function fakeServices(start: Route = { screen: 'jobs' }) {
     })),
     ear: createStore<EarShown>(() => shutEar),
     route,
+    device: fakeDevice(),
     build: { version: '1.2.3', commit: 'abc1234' },
     features: [{ name: 'Wake lock', here: false, without: 'The screen may go dark.' }],
     go: vi.fn((to: Route) => route.setState({ route: to })),
@@ -83,6 +85,14 @@ export function fakeServices(start: Route = { screen: 'jobs' }) {
     save: vi.fn(),
   };
   return { services, keeper, clock };
+}
+
+function fakeDevice(): Device {
+  return {
+    store: createStore<DeviceState>(() => ({ offline: 'ready', readyNow: false, update: 'none' })),
+    updateApp: vi.fn(),
+    readyTold: vi.fn(),
+  };
 }
 
 /** Draws a screen inside the app's services. */

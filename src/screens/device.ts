@@ -1,0 +1,20 @@
+import type { StoreApi } from 'zustand/vanilla';
+
+/** How the app itself stands on this device. */
+export interface DeviceState {
+  /** Whether it opens without its server. */
+  readonly offline: 'not offered' | 'fetching' | 'ready' | 'failed';
+  /** It became so while this page was open, and the builder has not been told. */
+  readonly readyNow: boolean;
+  /** A new version waits to be asked for; asked while a count was open, it goes on waiting. */
+  readonly update: 'none' | 'here' | 'waits for a count';
+}
+
+/** The device as the screens meet it. */
+export interface Device {
+  readonly store: StoreApi<DeviceState>;
+  /** Takes the new version of the app, unless a count is open. */
+  updateApp(): void;
+  /** The builder has read that the app is ready offline. */
+  readyTold(): void;
+}
