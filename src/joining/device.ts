@@ -51,10 +51,9 @@ export function joinDevice({ page, bench }: DeviceParts): Device {
   };
 }
 
-/** A valve is under the socket, or something counted is not on disk yet. */
-function mustNotStop({ access, job, keptThrough }: BenchState): boolean {
+/** A valve is being counted, or something counted is not on disk yet. At rest all of it is. */
+function mustNotStop({ access, job, keptThrough, resting }: BenchState): boolean {
   const phase = job.open?.phase;
-  return (
-    access === 'writer' && (phase === 'counting' || phase === 'landing' || keptThrough < job.seq)
-  );
+  const counting = !resting && (phase === 'counting' || phase === 'landing');
+  return access === 'writer' && (counting || keptThrough < job.seq);
 }

@@ -1,4 +1,4 @@
-import { cp, mkdtemp, readdir, rm } from 'node:fs/promises';
+import { appendFile, cp, mkdtemp, readdir, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { build, type PreviewServer, preview } from 'vite';
@@ -12,6 +12,8 @@ export interface Deployment {
   readonly asked: string[];
   /** Puts another version in place of the one that is there; its old files are gone. */
   deploy(version: string): Promise<void>;
+  /** Changes a file of what is deployed, as a deployment cut short would. */
+  spoil(path: string): Promise<void>;
   stop(): Promise<void>;
   start(): Promise<void>;
 }
@@ -72,6 +74,7 @@ export async function deployed(base = '/'): Promise<Deployment> {
       }
       await cp(built, folder, { recursive: true });
     },
+    spoil: (path) => appendFile(join(folder, path), ' '),
     async stop() {
       running.delete(deployment);
       await server?.close();
