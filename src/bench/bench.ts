@@ -87,17 +87,44 @@ export function createBench({ clock, keeper, voice }: BenchParts): Bench {
         tell([benchFact({ kind: 'kept again' })]);
       },
       onConflict: () => void reload('other window'),
+      onSuperseded: superseded,
     });
+  }
+
+  keeper.watch((what) => {
+    if (what === 'superseded') superseded();
+    else emptied();
+  });
+
+  /** A newer version of the app writes now: this window shows what it has and writes no more. */
+  function superseded(): void {
+    if (store.getState().access !== 'writer' && store.getState().access !== 'other window') return;
+    dropWriting();
+    voice.alarm(false);
+    store.setState({ access: 'newer app', alarm: null });
+    tell([benchFact({ kind: 'read only', why: 'newer app' })]);
+  }
+
+  /** The log is no longer on the device: only this window still has it. */
+  function emptied(): void {
+    if (queue === null) return;
+    store.setState({ keptThrough: 0 });
+    queue.rewrite();
   }
 
   async function reload(access: Access): Promise<void> {
     const { jobId } = store.getState();
     if (jobId === null) return;
     dropWriting();
-    const kept = await keeper.read(jobId);
+    const kept = await readOrNull(jobId);
+    if (store.getState().jobId !== jobId) return;
+    voice.alarm(false);
+    if (kept === null) {
+      store.setState({ access: 'unreadable', alarm: null });
+      return;
+    }
     const job = replay(kept.events);
     store.setState({ job, keptThrough: job.seq, access, alarm: null });
-    voice.alarm(false);
     voice.kept(job.seq);
     follow(jobId);
     tell([benchFact({ kind: 'read only' })]);
@@ -183,7 +210,8 @@ export function createBench({ clock, keeper, voice }: BenchParts): Bench {
   /** Whether this window may write; told if not. */
   function mayWrite(): boolean {
     if (store.getState().access === 'writer' && queue !== null) return true;
-    tell([benchFact({ kind: 'read only' })]);
+    const { access } = store.getState();
+    tell([benchFact({ kind: 'read only', ...(access === 'newer app' ? { why: access } : {}) })]);
     return false;
   }
 

@@ -7,6 +7,7 @@ export type Access =
   | 'writer'
   | 'other window'
   | 'newer log'
+  | 'newer app'
   | 'unreadable'
   | 'unknown';
 

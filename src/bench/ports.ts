@@ -1,13 +1,17 @@
 import type { Announcement, JobEvent } from '#counting';
 
-/** Why a write did not hold: the disk is full, another window wrote first, or anything else. */
-export type KeepFailure = 'full' | 'conflict' | 'failed';
+/**
+ * Why a write did not hold: the disk is full, another window wrote first, a newer version of the app
+ * has the logs, or anything else.
+ */
+export type KeepFailure = 'full' | 'conflict' | 'superseded' | 'failed';
 
 /** What a keeper's rejection says of itself, in a property named `failure`. */
 export function keepFailure(error: unknown): KeepFailure {
   const failure =
     typeof error === 'object' && error !== null && 'failure' in error ? error.failure : null;
-  return failure === 'full' || failure === 'conflict' ? failure : 'failed';
+  const known: readonly KeepFailure[] = ['full', 'conflict', 'superseded'];
+  return known.find((one) => one === failure) ?? 'failed';
 }
 
 /** A job's log as read from the device. */
@@ -35,6 +39,11 @@ export interface Keeper {
   takeOver(jobId: string, onLost: () => void): Promise<WriterClaim>;
   /** Calls back when another window has added to the job's log. Returns how to stop. */
   follow(jobId: string, onChange: () => void): () => void;
+  /**
+   * Calls back when the logs are gone from under the app ('emptied'), or a newer version of the app
+   * has them and nothing more is written here ('superseded'). Returns how to stop.
+   */
+  watch(onTrouble: (what: 'emptied' | 'superseded') => void): () => void;
 }
 
 /** The mouth: ticks at once, words when they may be said, captions always. */

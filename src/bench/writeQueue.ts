@@ -17,12 +17,15 @@ export interface WriteQueueParts {
   onAlarm(why: 'slow' | 'failed' | 'full'): void;
   /** Everything that waited is on disk again. */
   onRecovered(): void;
-  /** Another window wrote first; nothing more is written. */
+  /** Another window wrote first, or a newer version of the app has the logs: nothing more is written. */
   onConflict(): void;
+  onSuperseded(): void;
 }
 
 export interface WriteQueue {
   add(events: readonly JobEvent[]): void;
+  /** The disk lost the log: all of it is written again, now. */
+  rewrite(): void;
   /** How many events wait for the disk. */
   waiting(): number;
   stop(): void;
@@ -39,6 +42,8 @@ export function createWriteQueue(parts: WriteQueueParts): WriteQueue {
   let stopped = false;
   let alarmed = false;
   let offerWhole = false;
+  /** The disk lost the log while a write was under way, which may have come before or after. */
+  let lostSince = false;
   let cancelAlarm: Cancel | null = null;
   let cancelRetry: Cancel | null = null;
 
@@ -58,15 +63,17 @@ export function createWriteQueue(parts: WriteQueueParts): WriteQueue {
   }
 
   async function write(): Promise<void> {
-    if (writing || stopped || waiting.length === 0 || cancelRetry !== null) return;
+    if (writing || stopped || cancelRetry !== null) return;
+    if (waiting.length === 0 && !offerWhole) return;
     writing = true;
     const batch = offerWhole ? [...parts.whole()] : waiting;
+    lostSince = false;
     watch();
     try {
       await parts.append(batch);
       const through = batch.at(-1)?.seq ?? 0;
       waiting = waiting.filter(({ seq }) => seq > through);
-      offerWhole = false;
+      if (!lostSince) offerWhole = false;
       kept(through);
     } catch (error) {
       failed(keepFailure(error));
@@ -80,7 +87,7 @@ export function createWriteQueue(parts: WriteQueueParts): WriteQueue {
     if (stopped) return;
     unwatch();
     parts.onKept(through);
-    if (waiting.length > 0) watch();
+    if (waiting.length > 0 || offerWhole) watch();
     else if (alarmed) {
       alarmed = false;
       parts.onRecovered();
@@ -90,13 +97,14 @@ export function createWriteQueue(parts: WriteQueueParts): WriteQueue {
   function failed(why: KeepFailure): void {
     if (stopped) return;
     unwatch();
-    if (why === 'conflict') {
+    if (why === 'conflict' || why === 'superseded') {
       stopped = true;
-      parts.onConflict();
+      if (why === 'conflict') parts.onConflict();
+      else parts.onSuperseded();
       return;
     }
     alarm(why);
-    offerWhole = why === 'failed';
+    offerWhole ||= why === 'failed';
     cancelRetry = parts.clock.after(RETRY_AFTER_MS, () => {
       cancelRetry = null;
       void write();
@@ -106,6 +114,12 @@ export function createWriteQueue(parts: WriteQueueParts): WriteQueue {
   return {
     add(events) {
       waiting = [...waiting, ...events];
+      void write();
+    },
+    rewrite() {
+      offerWhole = true;
+      lostSince = true;
+      alarm('failed');
       void write();
     },
     waiting: () => waiting.length,

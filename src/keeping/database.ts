@@ -20,9 +20,19 @@ export interface DatabaseOptions {
   readonly IDBKeyRange: typeof IDBKeyRange | undefined;
   /** Another window runs a newer version of the app and has asked for the store. */
   onSuperseded(): void;
+  /** The store was deleted under the app. */
+  onDeleted(): void;
+  /** The browser dropped the connection: in the background, or because site data was cleared. */
+  onDropped(): void;
   /** Opening waits for another window to let go. */
   onBlocked(): void;
 }
+
+/** The version of the store's own schema. */
+export const STORE_VERSION = 1;
+
+/** Dexie counts a store's versions in tens. */
+const DEXIE_STEP = 10;
 
 /** Describes the store; it opens at its first use. Writes reach the disk before they resolve. */
 export function describeDatabase(options: DatabaseOptions): KeepingDatabase {
@@ -33,18 +43,34 @@ export function describeDatabase(options: DatabaseOptions): KeepingDatabase {
     ...(indexedDB === undefined ? {} : { indexedDB }),
     ...(keyRange === undefined ? {} : { IDBKeyRange: keyRange }),
   });
-  db.version(1).stores({ events: '[jobId+seq]', jobs: 'id, changedAt', settings: 'key' });
+  db.version(STORE_VERSION).stores({
+    events: '[jobId+seq]',
+    jobs: 'id, changedAt',
+    settings: 'key',
+  });
+  // Dexie opens a store newer than it knows; what is in there is not ours to write to any more.
+  db.on(
+    'ready',
+    () => {
+      if (db.backendDB().version <= STORE_VERSION * DEXIE_STEP) return;
+      options.onSuperseded();
+      throw new Dexie.VersionError('A newer version of the app has the store.');
+    },
+    true,
+  );
   db.on('blocked', () => {
     options.onBlocked();
     return false;
   });
   db.on('versionchange', (change) => {
     const upgrade = change.newVersion !== null && change.newVersion > 0;
-    if (upgrade) options.onSuperseded();
     // Let go at once, or the other window hangs. After a deletion the next use opens an empty store.
     db.close({ disableAutoOpen: upgrade });
+    if (upgrade) options.onSuperseded();
+    else options.onDeleted();
     return false;
   });
+  db.on('close', () => options.onDropped());
   return Object.assign(db, {
     events: db.table<StoredEvent, [string, number]>('events'),
     jobs: db.table<JobCard, string>('jobs'),

@@ -1,5 +1,8 @@
-/** Why a write did not hold: the disk is full, another window wrote first, or anything else. */
-export type KeepFailure = 'full' | 'conflict' | 'failed';
+/**
+ * Why a write did not hold: the disk is full, another window wrote first, a newer version of the app
+ * has the store, or anything else.
+ */
+export type KeepFailure = 'full' | 'conflict' | 'superseded' | 'failed';
 
 /** What this room rejects with. `cause` is the browser's own error, where there was one. */
 export class KeepError extends Error {
@@ -17,6 +20,7 @@ export function keepErrorFrom(error: unknown): KeepError {
   if (error instanceof KeepError) return error;
   const names = errorNames(error);
   if (names.includes('QuotaExceededError')) return new KeepError('full', { cause: error });
+  if (names.includes('VersionError')) return new KeepError('superseded', { cause: error });
   if (names.includes('ConstraintError')) return new KeepError('conflict', { cause: error });
   return new KeepError('failed', { cause: error });
 }

@@ -1,8 +1,8 @@
-import type { JobEvent } from '#counting';
+import { EVENT_VERSION, type JobEvent } from '#counting';
 import { appendLog, type Durability, type Folded } from './appendLog';
 import { changeNotes, type OnChange } from './changeNotes';
-import { connect } from './connection';
-import type { KeepingDatabase } from './database';
+import { connect, type StoreTrouble } from './connection';
+import { type KeepingDatabase, STORE_VERSION } from './database';
 import type { JobCard } from './jobCard';
 import type { KeptLog } from './keptLog';
 import { logOf, rebuildCards } from './rebuildCards';
@@ -34,6 +34,11 @@ export interface Keeping extends WriterLocks {
   follow(jobId: string, onChange: (seq: number) => void): () => void;
   /** As `follow`, for every job. */
   followAll(onChange: OnChange): () => void;
+  /**
+   * Calls back when the logs are gone from under the app, or a newer version of it has the store and
+   * nothing more is read or written here. Returns how to stop.
+   */
+  watch(onTrouble: (what: StoreTrouble) => void): () => void;
   /** The cards of all jobs, discarded ones too, last changed first. */
   jobs(): Promise<readonly JobCard[]>;
   /** Folds every log anew and replaces the cards. */
@@ -54,8 +59,20 @@ export function createKeeping(options: KeepingOptions = {}): Keeping {
     indexedDB: options.indexedDB ?? globalThis.indexedDB,
     IDBKeyRange: options.IDBKeyRange ?? globalThis.IDBKeyRange,
     onBlocked: options.onBlocked ?? (() => undefined),
+    onTrouble: (what) => {
+      if (what === 'emptied') known = null;
+      for (const watcher of [...watchers]) watcher(what);
+    },
   });
-  const notes = changeNotes(options.channel === undefined ? ownChannel(name) : options.channel);
+  const watchers = new Set<(what: StoreTrouble) => void>();
+  const schema = { store: STORE_VERSION, events: EVENT_VERSION };
+  const notes = changeNotes(
+    options.channel === undefined ? ownChannel(name) : options.channel,
+    (other) => {
+      if (other.store > schema.store || other.events > schema.events) connection.supersede();
+    },
+  );
+  notes.introduce(schema);
   let known: Folded | null = null;
   let durability: Durability;
   let lastWrite: Promise<unknown> = Promise.resolve();
@@ -85,6 +102,10 @@ export function createKeeping(options: KeepingOptions = {}): Keeping {
         if (changed === jobId) onChange(seq);
       }),
     followAll: notes.listen,
+    watch(onTrouble) {
+      watchers.add(onTrouble);
+      return () => watchers.delete(onTrouble);
+    },
     jobs: () => connection.run((db) => db.jobs.orderBy('changedAt').reverse().toArray()),
     rebuildCards: () => inTurn(rebuildCards),
     setting: (key) => connection.run(async (db) => (await db.settings.get(key))?.value),

@@ -165,6 +165,37 @@ describe('C10: shown at once, kept in order, said when kept', () => {
     expect(keeper.logs.get(JOB)?.map(({ seq }) => seq)).toEqual([1, 2, 3]);
   });
 
+  test('C10: the log deleted from under it is noticed at once, said, and all written again', async () => {
+    const { press, state, keeper, voice } = await openedBench();
+    press({ type: 'advance' });
+    press({ type: 'advance' });
+    await keeper.settle();
+    voice.take();
+    keeper.empty();
+    expect(state()).toMatchObject({ keptThrough: 0, alarm: 'failed' });
+    expect(voice.take()).toEqual(['not kept']);
+    press({ type: 'advance' });
+    await keeper.settle();
+    await keeper.settle();
+    expect(state()).toMatchObject({ keptThrough: 3, alarm: null });
+    expect(voice.take().at(-1)).toBe('kept again');
+    expect(keeper.logs.get(JOB)?.map(({ seq }) => seq)).toEqual([1, 2, 3]);
+  });
+
+  test('C10: deleted while a write is under way, all is written again whatever became of that', async () => {
+    const { press, state, keeper } = await openedBench();
+    press({ type: 'advance' });
+    press({ type: 'advance' });
+    expect(keeper.pending()).toBe(1);
+    keeper.empty();
+    await keeper.settle();
+    keeper.logs.clear();
+    expect(state().alarm).toBe('failed');
+    await keeper.settle();
+    expect(state()).toMatchObject({ keptThrough: 2, alarm: null });
+    expect(keeper.logs.get(JOB)?.map(({ seq }) => seq)).toEqual([1, 2]);
+  });
+
   test('C10: after a conflict the log is read again and this window only looks on', async () => {
     const { press, state, keeper, voice } = await openedBench();
     press({ type: 'advance' });
@@ -206,6 +237,24 @@ describe('one writer', () => {
     press({ type: 'advance' });
     expect(state().job.cautionsHeard).toBe(true);
   });
+
+  test.each(['at once', 'at the next write'])(
+    'a newer version has the logs: said %s, shown, and nothing more is written',
+    async (when) => {
+      const { press, state, keeper, voice } = await openedBench();
+      press({ type: 'advance' });
+      press({ type: 'advance' });
+      voice.take();
+      if (when === 'at once') keeper.supersede();
+      else await keeper.settle('superseded');
+      expect(state()).toMatchObject({ access: 'newer app', alarm: null });
+      expect(state().job.seq).toBe(2);
+      press({ type: 'advance' });
+      expect(voice.take()).toEqual(['read only', 'read only']);
+      expect(voice.told.at(-1)?.fact).toMatchObject({ why: 'newer app' });
+      expect(state().job.seq).toBe(2);
+    },
+  );
 
   test('a log of a newer version opens read-only', async () => {
     const { press, state } = await openedBench((keeper) => {

@@ -1,7 +1,7 @@
-import type { Keeper } from '#bench';
+import type { Keeper, KeepFailure } from '#bench';
 import type { JobEvent } from '#counting';
 
-type Fault = { readonly failure: 'full' | 'conflict' | 'failed' };
+type Fault = { readonly failure: KeepFailure };
 
 /** A keeper in memory whose writes are settled by the test, one at a time and in order. */
 export interface FakeKeeper extends Keeper {
@@ -16,6 +16,10 @@ export interface FakeKeeper extends Keeper {
   steal(jobId: string): void;
   /** Another window holds the job from the start. */
   holdElsewhere(jobId: string): void;
+  /** The logs are deleted from under the app. */
+  empty(): void;
+  /** A newer version of the app takes the logs. */
+  supersede(): void;
   unreadable: boolean;
   newer: boolean;
 }
@@ -26,6 +30,7 @@ export function fakeKeeper(): FakeKeeper {
   const lost = new Map<string, () => void>();
   const elsewhere = new Set<string>();
   const followers = new Map<string, () => void>();
+  const watchers = new Set<Parameters<Keeper['watch']>[0]>();
   let atOnce = false;
 
   function keep(events: readonly JobEvent[]): void {
@@ -72,6 +77,17 @@ export function fakeKeeper(): FakeKeeper {
     follow(jobId, onChange) {
       followers.set(jobId, onChange);
       return () => followers.delete(jobId);
+    },
+    watch(onTrouble) {
+      watchers.add(onTrouble);
+      return () => watchers.delete(onTrouble);
+    },
+    empty() {
+      logs.clear();
+      for (const watcher of watchers) watcher('emptied');
+    },
+    supersede() {
+      for (const watcher of watchers) watcher('superseded');
     },
     pending: () => writes.length,
     async settle(fault) {

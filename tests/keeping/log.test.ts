@@ -155,6 +155,8 @@ describe('given a log through event 6', () => {
       return request;
     };
     const dropped = on.window();
+    const troubles: string[] = [];
+    dropped.watch((what) => troubles.push(what));
     await dropped.append(batch(7, 7));
     for (const db of open) {
       (forceCloseDatabase as (db: unknown) => void)(db);
@@ -163,11 +165,35 @@ describe('given a log through event 6', () => {
     expect(await Promise.all(both.map(failureOf))).toEqual(['kept', 'kept']);
     expect((await keeping.read('job-walk')).events).toEqual(batch(1, 9));
     expect(open.length).toBeGreaterThan(1);
+    expect(troubles).toEqual([]);
+  });
+
+  test('when the browser drops the connection and the logs with it, then that is told', async () => {
+    const { on } = await given();
+    const open: IDBDatabase[] = [];
+    const { open: original } = on.indexedDB;
+    on.indexedDB.open = (...args) => {
+      const request = original.apply(on.indexedDB, args);
+      request.addEventListener('success', () => open.push(request.result));
+      return request;
+    };
+    const keeping = on.window();
+    await keeping.append(batch(7, 7));
+    const told = new Promise<string>((resolve) => keeping.watch(resolve));
+    const raw = await rawStore(on);
+    await done(raw.transaction('events', 'readwrite').objectStore('events').clear());
+    raw.close();
+    for (const db of open) (forceCloseDatabase as (db: unknown) => void)(db);
+    expect(await told).toBe('emptied');
+    expect(await failureOf(keeping.append(batch(1, 7)))).toBe('kept');
   });
 
   test('when the store is deleted under it, then going on fails; the whole log again is kept', async () => {
     const { on, keeping } = await given();
+    const troubles: string[] = [];
+    keeping.watch((what) => troubles.push(what));
     await done(on.indexedDB.deleteDatabase(on.name));
+    expect(troubles).toEqual(['emptied']);
     expect(await failureOf(keeping.append(batch(7, 7)))).toBe('failed');
     expect((await keeping.read('job-walk')).events).toEqual([]);
     expect(await failureOf(keeping.append(batch(1, 7)))).toBe('kept');
@@ -176,14 +202,15 @@ describe('given a log through event 6', () => {
 
   test('when a newer version of the app takes the store, then this window lets go and writes no more', async () => {
     const { on, keeping } = await given();
+    const troubles: string[] = [];
+    keeping.watch((what) => troubles.push(what));
     const upgrade = on.indexedDB.open(on.name, 20);
     const newer = await done(upgrade);
     expect(newer.version).toBe(20);
     const refused = keeping.append(batch(7, 7));
-    expect(await failureOf(refused)).toBe('failed');
-    await expect(refused).rejects.toMatchObject({
-      cause: new Error('A newer version of the app has the store: reload the page.'),
-    });
+    expect(await failureOf(refused)).toBe('superseded');
+    expect(troubles).toEqual(['superseded']);
+    expect(await failureOf(on.window().append(batch(7, 7)))).toBe('superseded');
     expect(await done(newer.transaction('events').objectStore('events').count())).toBe(6);
     newer.close();
   });

@@ -137,6 +137,21 @@ describe('notes between windows', () => {
     expect(heard).toEqual([3]);
   });
 
+  test('a window that hears of a newer version stops reading and writing, and says so; of its own it does not', async () => {
+    const on = device();
+    const older = on.window();
+    await older.append(walk.slice(0, 2));
+    const told = new Promise<string>((resolve) => older.watch(resolve));
+    on.window();
+    const newer = new BroadcastChannel(on.name);
+    newer.postMessage({ store: 1, events: 'x' });
+    newer.postMessage({ store: 1, events: 99 });
+    expect(await told).toBe('superseded');
+    newer.close();
+    await expect(older.append(walk.slice(2, 4))).rejects.toMatchObject({ failure: 'superseded' });
+    expect((await on.window().read('job-walk')).events).toEqual(walk.slice(0, 2));
+  });
+
   test('without a channel nothing is told and nothing fails', async () => {
     const keeping = device().window({ channel: null });
     keeping.follow('job-walk', never);

@@ -340,6 +340,7 @@ export const moments: readonly Moment[] = [
   { moment: 'storage full', fact: { kind: 'not kept', why: 'full' } },
   { moment: 'kept again', fact: { kind: 'kept again' } },
   { moment: 'another window writes', fact: { kind: 'read only' } },
+  { moment: 'a newer version has the jobs', fact: { kind: 'read only', why: 'newer app' } },
   { moment: 'no voice', fact: { kind: 'no voice' } },
   { moment: 'ear open', fact: { kind: 'ear', state: 'open', why: 'asked', count48: null } },
   {

@@ -143,7 +143,8 @@ export type Fact =
   /** The rest come from the bench and the ear, never from the log. */
   | { readonly kind: 'not kept'; readonly why: 'slow' | 'failed' | 'full' }
   | { readonly kind: 'kept again' }
-  | { readonly kind: 'read only' }
+  /** Without a reason: another window writes. */
+  | { readonly kind: 'read only'; readonly why?: 'newer app' }
   | { readonly kind: 'no voice' }
   | {
       /** 'ear lost': it died or was shut by the noise, and the builder must turn to the pedal. */

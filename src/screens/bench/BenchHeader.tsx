@@ -56,7 +56,8 @@ function KeptTag() {
 
 function AccessTag() {
   const access = useBench((state) => state.access);
-  if (access !== 'other window' && access !== 'newer log') return null;
+  const looksOn = access === 'other window' || access === 'newer log' || access === 'newer app';
+  if (!looksOn) return null;
   return (
     <StateTag shape="barred" strong>
       {benchWords.readOnly}

@@ -59,7 +59,7 @@ function Talk({ turnShown }: { readonly turnShown: boolean }) {
   const notice = useEarNotice();
   if (resting && access === 'writer' && !notice) return <RestingPanel />;
   const box =
-    access === 'other window' || access === 'newer log' ? (
+    access === 'other window' || access === 'newer log' || access === 'newer app' ? (
       <ReadOnlyPanel why={access} />
     ) : notice ? (
       <EarNoticeBox />

@@ -114,6 +114,7 @@ export const benchWords = {
   readOnly: 'Read only',
   otherWindow: 'Another window is counting: read only.',
   newerLog: 'Kept by a newer version of this app: read only. Reload to get that version.',
+  newerApp: 'A newer version of this app has the jobs: read only. Reload to get that version.',
   opening: 'Opening the job.',
   closed: 'No job is open.',
   rest: 'Press any key to go on',

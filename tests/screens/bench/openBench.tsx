@@ -76,6 +76,7 @@ export async function openBench(
     claim: async () => ({ release() {} }),
     takeOver: async () => ({ release() {} }),
     follow: () => () => {},
+    watch: () => () => {},
   };
   const bench = createBench({ clock, keeper, voice: quietVoice });
   await bench.open('job');

@@ -92,7 +92,7 @@ function lineOf(fact: Fact, context: SayingContext): string {
     case 'kept again':
       return 'Kept again.';
     case 'read only':
-      return job.readOnly(context);
+      return job.readOnly(fact, context);
     case 'ear':
     case 'ear lost':
       return sayEar(fact);

@@ -67,7 +67,13 @@ export function notKept({ why }: JobFact<'not kept'>, context: SayingContext): s
   }
 }
 
-export function readOnly(context: SayingContext): string {
+export function readOnly({ why }: JobFact<'read only'>, context: SayingContext): string {
+  if (why === 'newer app') {
+    return lines(
+      'Read only: a newer version has the jobs.',
+      isFull(context) ? 'Reload this page.' : '',
+    );
+  }
   return lines(
     'Read only: open in another window.',
     isFull(context) ? 'Count there, or close it.' : '',
