@@ -70,7 +70,7 @@ export function shop(length, rate, chance) {
     const beat = 0.6 + 0.4 * Math.sin(2 * Math.PI * 11 * t);
     made[i] = (made[i] ?? 0) * beat + hum * 0.03;
   }
-  for (let at = 0; at < length; at += Math.round((0.3 + chance() * 2) * rate)) {
+  for (let at = 0; at < length; at += Math.round((0.8 + chance() * 3.2) * rate)) {
     const kind = chance();
     if (kind < 0.25) {
       const count = Math.min(length - at, Math.round((0.1 + chance() * 0.7) * rate));

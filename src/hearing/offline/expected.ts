@@ -9,8 +9,10 @@ export type Tier =
   | 'ahead'
   /** Would make sense. */
   | 'near'
-  /** A number far from the count. */
+  /** A number away from the count: the bench asks before it takes it. */
   | 'far'
+  /** One so far away that work does not come to it. */
+  | 'remote'
   /** Known, but makes no sense now. */
   | 'not now';
 
@@ -20,8 +22,12 @@ export const HANDICAP: Readonly<Record<Tier, number>> = {
   ahead: 8,
   near: 12,
   far: 24,
+  remote: 30,
   'not now': 20,
 };
+
+/** Marks a builder may be off by after calls that were not heard. */
+const FAR_UNITS = 5;
 
 /** Where a phrase stands, by its meaning in the grammar of this moment. */
 export function tierOf(hearing: Hearing, grammar: Grammar): Tier {
@@ -31,7 +37,7 @@ export function tierOf(hearing: Hearing, grammar: Grammar): Tier {
   if (meaning.kind !== 'command') return 'near';
   const { command } = meaning;
   if (!grammar.allowed.includes(command.type)) {
-    return command.type === 'call' ? 'far' : 'not now';
+    return command.type === 'call' ? 'remote' : 'not now';
   }
   if (command.type === 'call') return tierOfCall(command.to48, grammar);
   if (grammar.stage === 'landing') return command.type === 'land' ? 'expected' : 'near';
@@ -39,9 +45,10 @@ export function tierOf(hearing: Hearing, grammar: Grammar): Tier {
 }
 
 function tierOfCall(to48: number, { count48, calling, stage }: Grammar): Tier {
-  if (stage !== 'counting') return 'far';
+  if (stage !== 'counting') return 'remote';
   const units = (to48 - count48) / unitOf(calling);
   if (units === 1) return 'expected';
   if (units === 0 || units === 2) return 'ahead';
-  return units > 0 && units < 2 ? 'near' : 'far';
+  if (units > 0 && units < 2) return 'near';
+  return Math.abs(units) <= FAR_UNITS ? 'far' : 'remote';
 }

@@ -42,8 +42,12 @@ const FRAME = RECOGNISED_RATE / 100;
 /** Kept to look back on, frames. */
 const KEPT = LONGEST_FRAMES + 100;
 const LEVEL_EVERY = 25;
-/** Of the room's level, the loudest that still counts as quiet between words. */
+/** Frames the room's level is taken from. */
 const ROOM_OVER = 300;
+/** What of the sound as it came is left in for the decoder: denoising alone leaves holes it trips over. */
+const AS_IT_CAME = 0.3;
+/** Speech that ended less than this before, frames, makes it talk, in which a number is no count. */
+const CROWDED = 60;
 
 /** Starts denoiser and decoders. Rejects with an Error where the pack can't be read. */
 export async function startPipeline(pack: EarPack): Promise<Pipeline> {
@@ -78,8 +82,14 @@ function streamOf(denoiser: Denoiser, recognition: Recognition, rate: number): S
   const kept: Float32Array[] = [];
   const voices: number[] = [];
   const room: number[] = [];
+  const downAsItCame = resampler(DENOISER_RATE, RECOGNISED_RATE);
+  const framesAsItCame = framesOf(FRAME);
+  /** The denoiser gives back each frame one later. */
+  let before = new Float32Array(DENOISED_FRAME);
   let state: EndpointState = endpointStart;
   let denoised = 0;
+  /** Where the last speech ended. */
+  let talkedUntil = Number.NEGATIVE_INFINITY;
 
   /** What a stretch that seemed over was like, worked out while its silence went on. */
   let early: Heard | null = null;
@@ -97,12 +107,22 @@ function streamOf(denoiser: Denoiser, recognition: Recognition, rate: number): S
   function heard(stretch: Stretch): PipelineEvent {
     const { voice, candidate } = early?.to === stretch.to ? early : listen(stretch);
     early = null;
-    const verdict = candidate === null ? 'nothing' : judge(candidate, { voice });
+    const crowded = stretch.from - talkedUntil < CROWDED;
+    const verdict = candidate === null ? 'nothing' : judge(candidate, { voice, crowded });
+    if (voice >= LEAST_VOICE) talkedUntil = stretch.to;
     return { type: 'heard', verdict, candidate, voice };
   }
 
-  function one(frame: Float32Array, voice: number): readonly PipelineEvent[] {
-    keep(kept, frame, KEPT);
+  function one(
+    frame: Float32Array,
+    asItCame: Float32Array | undefined,
+    voice: number,
+  ): readonly PipelineEvent[] {
+    keep(
+      kept,
+      frame.map((sample, i) => sample + AS_IT_CAME * (asItCame?.[i] ?? 0)),
+      KEPT,
+    );
     keep(voices, voice, KEPT);
     const { state: next, event } = endpoint(state, level(frame));
     state = next;
@@ -112,6 +132,7 @@ function streamOf(denoiser: Denoiser, recognition: Recognition, rate: number): S
       case 'began':
         return [{ type: 'speech' }];
       case 'too long':
+        talkedUntil = event.at;
         return [{ type: 'heard', verdict: 'nothing', candidate: null, voice: 0 }];
       case 'pausing':
         early = listen(event.stretch);
@@ -129,8 +150,12 @@ function streamOf(denoiser: Denoiser, recognition: Recognition, rate: number): S
     const events: PipelineEvent[] = [];
     for (const frame of cut(up(samples))) {
       keep(room, rawLevel(frame), ROOM_OVER);
+      const came = framesAsItCame(downAsItCame(before));
+      before = frame.slice();
       const voice = denoiser.process(frame);
-      for (const piece of frames(down(frame))) events.push(...one(piece, voice));
+      for (const [i, piece] of frames(down(frame)).entries()) {
+        events.push(...one(piece, came[i], voice));
+      }
       denoised += 1;
       if (denoised % LEVEL_EVERY === 0) {
         events.push({ type: 'level', db: floorOf({ ...state, recent: room }) });

@@ -13,34 +13,36 @@ export type Verdict =
 export interface Soundness {
   /** The likeliest frame's chance of holding a voice, 0 to 1. */
   readonly voice: number;
+  /** It came close upon other speech: no mark is passed that soon. */
+  readonly crowded: boolean;
 }
 
 /** Fit from which a phrase is taken, nats a frame: what was less likely has to fit the better. */
 export const TAKEN_FROM: Readonly<Record<Tier, number>> = {
-  expected: -1.2,
-  ahead: -0.7,
+  expected: -1.3,
+  ahead: -0.9,
   near: -0.4,
-  far: 0.3,
+  far: -0.3,
+  remote: 0.2,
   'not now': 0.1,
 };
 /** Less fit than taken by up to this is missed, where the phrase was likely. */
 const MISSED_WITHIN = 0.5;
 /** Clicks stay below this, speech above. */
 export const LEAST_VOICE = 0.2;
-/** A number takes no longer, frames of 10 ms. */
-const LONGEST_COUNT = 220;
+/** In the middle of talk, or as the end of a word cut in two, it has to fit this much better. */
+const CROWDED_BY = 0.5;
+/** A phrase of so many words takes no longer, frames of 10 ms, the frames around it counted in. */
+const longestFor = (words: number) => 60 + 55 * words;
 /** Shorter than any word, the frames around it counted in. */
 const SHORTEST = 32;
 
 /** Whether a candidate is taken: the likelier it was, the less is asked of it. */
-export function judge({ branch, fit, frames }: Candidate, { voice }: Soundness): Verdict {
+export function judge({ branch, fit, frames }: Candidate, { voice, crowded }: Soundness): Verdict {
   if (voice < LEAST_VOICE || frames < SHORTEST) return 'nothing';
-  if (isCount(branch.words) && frames > LONGEST_COUNT) return 'nothing';
+  if (frames > longestFor(branch.words.split(' ').length)) return 'nothing';
   const { tier } = branch;
-  const over = fit - TAKEN_FROM[tier];
+  const over = fit - TAKEN_FROM[tier] - (crowded ? CROWDED_BY : 0);
   if (over >= 0) return 'taken';
-  return tier === 'expected' && over >= -MISSED_WITHIN ? 'missed' : 'nothing';
+  return tier === 'expected' && !crowded && over >= -MISSED_WITHIN ? 'missed' : 'nothing';
 }
-
-/** One or two words: a bare number, or as short as one. */
-const isCount = (words: string) => words.split(' ').length <= 2;

@@ -37,6 +37,7 @@ describe('what is listened for', () => {
     expect(tier('rocker seated')).toBe('near');
     expect(tier('two')).toBe('far');
     expect(tier('nine')).toBe('far');
+    expect(tier('thirty')).toBe('remote');
     expect(tier('torqued down')).toBe('not now');
   });
 
