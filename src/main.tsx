@@ -9,32 +9,32 @@ import {
   joinKeys,
   joinMouth,
   joinPlace,
+  joinStore,
   type Mouth,
   saveFile,
 } from '#joining';
-import { createKeeping, readJobFile, writeJobFile } from '#keeping';
+import { readJobFile, writeJobFile } from '#keeping';
 import { appCommit, appVersion, browserFeatures, keepScreenOn, screenLocks } from '#platform';
 import { App, ErrorBoundary, type Route, routeOf, type Services, ServicesProvider } from '#screens';
 import { createSettings } from '#settings';
 import { createShelf } from '#shelf';
 
 const build = { version: appVersion, commit: appCommit };
-const keeping = createKeeping();
+const kept = joinStore();
+const { keeping } = kept;
 const settings = createSettings({
   load: () => keeping.setting('settings'),
   save: (kept) => keeping.putSetting('settings', kept),
 });
 const mouth: Mouth = joinMouth(window, () => settings.store.getState().settings);
-const bench = createBench({ clock: systemClock, keeper: keeping, voice: mouth.speaker });
+const bench = createBench({ clock: systemClock, keeper: kept.forBench, voice: mouth.speaker });
 mouth.follow(() => bench.store.getState().job);
 const shelf = createShelf({
   clock: systemClock,
   app: build,
   newId: () => crypto.randomUUID(),
   keeper: {
-    jobs: keeping.jobs,
-    read: keeping.read,
-    append: keeping.append,
+    ...kept.forShelf,
     readJobFile,
     writeJobFile: async (events) => writeJobFile(events, build, systemClock.now()),
   },
@@ -72,7 +72,7 @@ const services: Services = {
   keys: keys.store,
   ear: ear.store,
   route: place.store,
-  device: joinDevice({ page: window, bench }),
+  device: joinDevice({ page: window, bench, kept }),
   build,
   features: browserFeatures.map(({ name, detect, lost }) => ({
     name,
@@ -124,7 +124,11 @@ function follow(shop: 'bright' | 'dark'): void {
 const root = document.getElementById('app');
 if (!root) throw new Error('index.html has no element with the id app');
 
+let drawn = false;
+
 function draw(place: HTMLElement): void {
+  if (drawn) return;
+  drawn = true;
   createRoot(place).render(
     <StrictMode>
       <ErrorBoundary build={build}>
@@ -135,6 +139,11 @@ function draw(place: HTMLElement): void {
     </StrictMode>,
   );
 }
+
+// While an older window keeps the store from opening there is no first place, but a sentence.
+kept.state.subscribe(({ store }) => {
+  if (store === 'blocked') draw(root);
+});
 
 // Drawn once the first place is known, so that no other screen is fetched or flashes up before it.
 void start().finally(() => draw(root));

@@ -174,8 +174,10 @@ export function createBench({ clock, keeper, voice }: BenchParts): Bench {
     if (got === null) follow(jobId);
     else queue = startQueue();
     const access: Access = got !== null ? 'writer' : kept.newer ? 'newer log' : 'other window';
-    store.setState({ job, keptThrough: job.seq, access });
-    voice.kept(job.seq);
+    const keptThrough = kept.keptThrough ?? job.seq;
+    store.setState({ job, keptThrough, access });
+    voice.kept(keptThrough);
+    queue?.add(kept.events.slice(keptThrough));
   }
 
   async function readOrNull(jobId: string) {
@@ -256,6 +258,7 @@ export function createBench({ clock, keeper, voice }: BenchParts): Bench {
   }
 
   function close(): void {
+    queue?.handOver();
     dropWriting();
     voice.alarm(false);
     voice.hush();

@@ -20,6 +20,8 @@ export interface ReadLog {
   readonly events: readonly JobEvent[];
   /** The log holds events of a newer version: it may be looked at, not written. */
   readonly newer: boolean;
+  /** On disk through this seq; left out, all of it is. */
+  readonly keptThrough?: number;
 }
 
 /** The right to be a job's one writer. */

@@ -26,6 +26,8 @@ export interface WriteQueue {
   add(events: readonly JobEvent[]): void;
   /** The disk lost the log: all of it is written again, now. */
   rewrite(): void;
+  /** The job is closed: what waits is offered to the disk a last time, and no more is told of it. */
+  handOver(): void;
   /** How many events wait for the disk. */
   waiting(): number;
   stop(): void;
@@ -121,6 +123,10 @@ export function createWriteQueue(parts: WriteQueueParts): WriteQueue {
       lostSince = true;
       alarm('failed');
       void write();
+    },
+    handOver() {
+      if (stopped || waiting.length === 0) return;
+      void parts.append(waiting).catch(() => undefined);
     },
     waiting: () => waiting.length,
     stop() {

@@ -10,3 +10,4 @@ export { joinKeys, type Keys } from './keys';
 export { joinMouth, type Mouth } from './mouth';
 export { joinPlace, type Place } from './place';
 export { saveFile } from './saveFile';
+export { joinStore, type Store } from './store';

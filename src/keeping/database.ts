@@ -48,10 +48,12 @@ export function describeDatabase(options: DatabaseOptions): KeepingDatabase {
     jobs: 'id, changedAt',
     settings: 'key',
   });
-  // Dexie opens a store newer than it knows; what is in there is not ours to write to any more.
   db.on(
     'ready',
     () => {
+      // Dexie's own event of this name also tells of our closing it.
+      db.backendDB().addEventListener('close', () => options.onDropped());
+      // Dexie opens a store newer than it knows; what is in there is not ours to write to any more.
       if (db.backendDB().version <= STORE_VERSION * DEXIE_STEP) return;
       options.onSuperseded();
       throw new Dexie.VersionError('A newer version of the app has the store.');
@@ -70,7 +72,6 @@ export function describeDatabase(options: DatabaseOptions): KeepingDatabase {
     else options.onDeleted();
     return false;
   });
-  db.on('close', () => options.onDropped());
   return Object.assign(db, {
     events: db.table<StoredEvent, [string, number]>('events'),
     jobs: db.table<JobCard, string>('jobs'),

@@ -9,6 +9,7 @@
 export type { Durability } from './appendLog';
 export type { OnChange } from './changeNotes';
 export type { StoreTrouble } from './connection';
+export { type HeldLog, type HeldLogs, holdUnkept } from './holdUnkept';
 export type { JobCard } from './jobCard';
 export { MOST_FILE_CHARACTERS } from './jobFile/limits';
 export type { JobFileProblem } from './jobFile/problems';

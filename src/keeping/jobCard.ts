@@ -1,4 +1,11 @@
-import { engineSummary, type JobState, type SetUp, setUpOf } from '#counting';
+import {
+  engineSummary,
+  type JobEvent,
+  type JobState,
+  replay,
+  type SetUp,
+  setUpOf,
+} from '#counting';
 
 /** What the list of jobs shows of one, without reading its log. Times are ms since 1970. */
 export interface JobCard {
@@ -35,6 +42,12 @@ export function cardOf(
     unnamed,
     status: state.status,
   };
+}
+
+/** The card of a job with this log, which is not empty. */
+export function cardOfLog(events: readonly JobEvent[]): JobCard {
+  const createdAt = events[0]?.at ?? 0;
+  return cardOf(replay(events), { createdAt, changedAt: events.at(-1)?.at ?? createdAt });
 }
 
 function engineText({ engine }: SetUp): string | null {

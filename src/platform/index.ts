@@ -4,6 +4,7 @@
  */
 
 export { type BrowserFeature, browserFeatures } from './features';
+export { askToLast, type Lasting, persistence, storageLasts } from './lastingStorage';
 export {
   filesVersion,
   type Offline,

@@ -8,6 +8,13 @@ export interface DeviceState {
   readonly readyNow: boolean;
   /** A new version waits to be asked for; asked while a count was open, it goes on waiting. */
   readonly update: 'none' | 'here' | 'waits for a count';
+  /**
+   * Whether jobs can be kept: 'none' where the browser gives no store, 'blocked' while an older
+   * window keeps it from opening, 'newer app' once a newer version has it.
+   */
+  readonly store: 'here' | 'none' | 'blocked' | 'newer app';
+  /** Whether the browser has promised not to clear what is kept. */
+  readonly lasting: 'yes' | 'no' | 'not asked' | 'not offered';
 }
 
 /** The device as the screens meet it. */

@@ -128,7 +128,8 @@ export function createShelf({ clock, keeper, app, newId }: ShelfParts): Shelf {
     },
     importJob,
     async lastSetUp() {
-      const [last] = await keeper.jobs();
+      // A device that can't be read has no last one.
+      const [last] = await keeper.jobs().catch(() => []);
       return last === undefined ? null : setUpOf(await stateOf(last.id));
     },
   };

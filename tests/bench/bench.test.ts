@@ -196,6 +196,34 @@ describe('C10: shown at once, kept in order, said when kept', () => {
     expect(keeper.logs.get(JOB)?.map(({ seq }) => seq)).toEqual([1, 2]);
   });
 
+  test('C10: a job closed while a write is under way: what waited is written all the same', async () => {
+    const { bench, press, state, keeper } = await openedBench();
+    for (let i = 0; i < 3; i += 1) press({ type: 'advance' });
+    expect(keeper.pending()).toBe(1);
+    bench.close();
+    await keeper.settle();
+    while (keeper.pending() > 0) await keeper.settle();
+    expect(new Set(keeper.logs.get(JOB)?.map(({ seq }) => seq))).toEqual(new Set([1, 2, 3]));
+    expect(state().access).toBe('closed');
+  });
+
+  test('C10: a log that is held in part opens whole, is told as kept no further, and is written on', async () => {
+    const first = await openedBench();
+    first.keeper.prompt();
+    for (let i = 0; i < 4; i += 1) first.press({ type: 'advance' });
+    await settled();
+    const whole = first.keeper.logs.get(JOB) ?? [];
+    const { bench, keeper, state, voice } = await openedBench();
+    keeper.logs.set(JOB, whole.slice(0, 2));
+    keeper.read = async () => ({ events: whole, newer: false, keptThrough: 2 });
+    await bench.open(JOB);
+    expect(state()).toMatchObject({ keptThrough: 2, job: { seq: 4 } });
+    expect(voice.calls.at(-1)).toBe('kept 2');
+    await keeper.settle();
+    expect(state().keptThrough).toBe(4);
+    expect(keeper.logs.get(JOB)).toEqual(whole);
+  });
+
   test('C10: after a conflict the log is read again and this window only looks on', async () => {
     const { press, state, keeper, voice } = await openedBench();
     press({ type: 'advance' });

@@ -89,7 +89,13 @@ export function fakeServices(start: Route = { screen: 'jobs' }) {
 
 function fakeDevice(): Device {
   return {
-    store: createStore<DeviceState>(() => ({ offline: 'ready', readyNow: false, update: 'none' })),
+    store: createStore<DeviceState>(() => ({
+      offline: 'ready',
+      readyNow: false,
+      update: 'none',
+      store: 'here',
+      lasting: 'yes',
+    })),
     updateApp: vi.fn(),
     readyTold: vi.fn(),
   };

@@ -1,3 +1,4 @@
+import { useStore } from 'zustand';
 import { shown } from '#words';
 import { useServices } from '../services';
 import { Page } from '../shell/Page';
@@ -6,7 +7,8 @@ import { aboutWords as words } from './aboutWords';
 
 /** What this is, which build, what the browser has, the cautions in full, and the licences. */
 export function AboutScreen() {
-  const { build, features } = useServices();
+  const { build, features, device } = useServices();
+  const { offline, store, lasting } = useStore(device.store);
   return (
     <Page title={words.title}>
       <p className={styles.what}>{words.what}</p>
@@ -17,6 +19,17 @@ export function AboutScreen() {
         <dt>{words.commit}</dt>
         <dd>{build.commit}</dd>
       </dl>
+      <section className={styles.part} aria-labelledby="about-device">
+        <h2 id="about-device">{words.device}</h2>
+        <dl className={styles.build}>
+          <dt>{words.offlineIs}</dt>
+          <dd>{words.offline[offline]}</dd>
+          <dt>{words.keptIs}</dt>
+          <dd>{words.store[store]}</dd>
+          <dt>{words.lastingIs}</dt>
+          <dd>{words.lasting[lasting]}</dd>
+        </dl>
+      </section>
       <section className={styles.part} aria-labelledby="about-cautions">
         <h2 id="about-cautions">{words.cautions}</h2>
         {shown.cautions.map(({ heading, sentences }) => (

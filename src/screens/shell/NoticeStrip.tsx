@@ -7,9 +7,14 @@ import { shellWords as words } from './shellWords';
 /** What the app has to say of itself: that it is ready offline, that a new version is here. */
 export function NoticeStrip() {
   const { device } = useServices();
-  const { readyNow, update } = useStore(device.store);
+  const { readyNow, update, store } = useStore(device.store);
   return (
     <aside className={styles.strip} aria-label={words.notices}>
+      {store !== 'here' && (
+        <div className={styles.notice} role="alert">
+          <p>{words.store[store]}</p>
+        </div>
+      )}
       {readyNow && (
         <div className={styles.notice} role="status">
           <p>{words.readyOffline}</p>
