@@ -2,7 +2,7 @@
 const FROM_HZ = 250;
 const TO_HZ = 3600;
 /** What silence is told as, dB of full scale. */
-const QUIETEST_DB = -100;
+export const QUIETEST_DB = -100;
 
 /** The level of a stream, frame by frame, in the band of speech, dB of full scale. */
 export function bandLevel(rate: number): (frame: Float32Array) => number {

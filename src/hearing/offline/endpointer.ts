@@ -62,29 +62,35 @@ export const endpointStart: EndpointState = {
   speech: null,
 };
 
-/** One more frame, by its level in dBFS. */
+/**
+ * One more frame, by its level after denoising and the room's before it, dBFS. What is quieter than
+ * the room is not told from it: just after a word the denoiser lets the room through.
+ */
 export function endpoint(
   before: EndpointState,
   levelDb: number,
+  roomDb: number,
 ): { readonly state: EndpointState; readonly event: EndpointEvent | null } {
   const few = [...before.few, levelDb].slice(-MEDIAN_OF);
   const recent = [...before.recent, levelDb].slice(-FLOOR_OVER);
   const level = median(few);
   const state: EndpointState = { ...before, frame: before.frame + 1, few, recent };
-  return before.speech === null ? waiting(state, level) : speaking(state, level);
+  return before.speech === null ? waiting(state, level, roomDb) : speaking(state, level, roomDb);
 }
 
-/** The room's own level now, dBFS. */
-export function floorOf({ recent }: EndpointState): number {
-  const sorted = [...recent].sort((a, b) => a - b);
-  return Math.max(LOWEST_FLOOR_DB, sorted[Math.floor(sorted.length * FLOOR_PART)] ?? 0);
+/** The level between sounds: a fifth of these are quieter, dBFS. */
+export function quietOf(levels: readonly number[]): number {
+  const sorted = [...levels].sort((a, b) => a - b);
+  return sorted[Math.floor(sorted.length * FLOOR_PART)] ?? LOWEST_FLOOR_DB;
 }
+
+const floorOf = ({ recent }: EndpointState) => Math.max(LOWEST_FLOOR_DB, quietOf(recent));
 
 type Stepped = ReturnType<typeof endpoint>;
 
-function waiting(state: EndpointState, level: number): Stepped {
+function waiting(state: EndpointState, level: number, roomDb: number): Stepped {
   const floor = floorOf(state);
-  const above = level > floor + ON_DB ? state.above + 1 : 0;
+  const above = level > Math.max(floor + ON_DB, roomDb) ? state.above + 1 : 0;
   if (above < ON_FRAMES) return { state: { ...state, above }, event: null };
   const began = state.frame - ON_FRAMES - Math.floor(MEDIAN_OF / 2);
   const from = Math.max(0, began - PRE);
@@ -95,11 +101,11 @@ function waiting(state: EndpointState, level: number): Stepped {
   };
 }
 
-function speaking(state: EndpointState, level: number): Stepped {
+function speaking(state: EndpointState, level: number, roomDb: number): Stepped {
   const { speech } = state;
   if (speech === null) return { state, event: null };
   const peak = Math.max(speech.peak, level);
-  const loud = level > Math.max(speech.floor + OFF_DB, peak - BELOW_PEAK_DB);
+  const loud = level > Math.max(speech.floor + OFF_DB, peak - BELOW_PEAK_DB, roomDb);
   const lastLoud = loud ? state.frame : speech.lastLoud;
   const now = { ...speech, peak, lastLoud };
   const quietFor = state.frame - lastLoud;

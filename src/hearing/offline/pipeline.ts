@@ -1,13 +1,13 @@
 import type { Grammar } from '#words';
-import { bandLevel } from './bandLevel';
+import { bandLevel, QUIETEST_DB } from './bandLevel';
 import { DENOISED_FRAME, DENOISER_RATE, type Denoiser, startDenoiser } from './denoiser';
 import type { EarPack } from './earPack';
 import {
   type EndpointState,
   endpoint,
   endpointStart,
-  floorOf,
   LONGEST_FRAMES,
+  quietOf,
   type Stretch,
 } from './endpointer';
 import { framesOf } from './frames';
@@ -42,6 +42,9 @@ const FRAME = RECOGNISED_RATE / 100;
 /** Kept to look back on, frames. */
 const KEPT = LONGEST_FRAMES + 100;
 const LEVEL_EVERY = 25;
+const ROOM_EVERY = 10;
+/** What the denoiser leaves is told from the room down to this far below it. */
+const WELL_BELOW_DB = 6;
 /** Frames the room's level is taken from. */
 const ROOM_OVER = 300;
 /** What of the sound as it came is left in for the decoder: denoising alone leaves holes it trips over. */
@@ -88,6 +91,8 @@ function streamOf(denoiser: Denoiser, recognition: Recognition, rate: number): S
   let before = new Float32Array(DENOISED_FRAME);
   let state: EndpointState = endpointStart;
   let denoised = 0;
+  /** The room as it comes in, dBFS. */
+  let roomDb = QUIETEST_DB;
   /** Where the last speech ended. */
   let talkedUntil = Number.NEGATIVE_INFINITY;
 
@@ -124,7 +129,7 @@ function streamOf(denoiser: Denoiser, recognition: Recognition, rate: number): S
       KEPT,
     );
     keep(voices, voice, KEPT);
-    const { state: next, event } = endpoint(state, level(frame));
+    const { state: next, event } = endpoint(state, level(frame), roomDb - WELL_BELOW_DB);
     state = next;
     switch (event?.type) {
       case undefined:
@@ -150,6 +155,7 @@ function streamOf(denoiser: Denoiser, recognition: Recognition, rate: number): S
     const events: PipelineEvent[] = [];
     for (const frame of cut(up(samples))) {
       keep(room, rawLevel(frame), ROOM_OVER);
+      if (denoised % ROOM_EVERY === 0) roomDb = quietOf(room);
       const came = framesAsItCame(downAsItCame(before));
       before = frame.slice();
       const voice = denoiser.process(frame);
@@ -158,7 +164,7 @@ function streamOf(denoiser: Denoiser, recognition: Recognition, rate: number): S
       }
       denoised += 1;
       if (denoised % LEVEL_EVERY === 0) {
-        events.push({ type: 'level', db: floorOf({ ...state, recent: room }) });
+        events.push({ type: 'level', db: roomDb });
       }
     }
     return events;

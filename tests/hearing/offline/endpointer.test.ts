@@ -8,13 +8,17 @@ import {
 
 const ROOM_DB = -60;
 
-/** What comes of levels, each held for so many frames. */
-function eventsOf(...held: readonly (readonly [frames: number, db: number])[]): EndpointEvent[] {
+type Held = readonly [frames: number, db: number];
+
+/** What comes of levels, each held for so many frames, in a silent room. */
+const eventsOf = (...held: readonly Held[]) => eventsIn(-100, held);
+
+function eventsIn(roomDb: number, held: readonly Held[]): EndpointEvent[] {
   let state = endpointStart;
   const events: EndpointEvent[] = [];
   for (const [frames, db] of held) {
     for (let i = 0; i < frames; i += 1) {
-      const next = endpoint(state, db);
+      const next = endpoint(state, db, roomDb);
       state = next.state;
       if (next.event) events.push(next.event);
     }
@@ -55,13 +59,29 @@ describe('the endpointer', () => {
     expect(events.filter(({ type }) => type === 'ended')).toHaveLength(1);
   });
 
+  test('what the denoiser lets through after a word does not keep it open', () => {
+    const held: readonly Held[] = [
+      [200, -70],
+      [40, -20],
+      [60, -46],
+      [40, -70],
+    ];
+    const lengths = [-100, -42].map((roomDb) => {
+      const ended = eventsIn(roomDb, held).find(({ type }) => type === 'ended');
+      if (ended?.type !== 'ended') throw new Error('not ended');
+      return ended.stretch.to - ended.stretch.from;
+    });
+    expect(lengths[0]).toBeGreaterThan(100);
+    expect(lengths[1]).toBeLessThan(70);
+  });
+
   test('digital silence is no louder room than any', () => {
     expect(eventsOf([300, -100], [200, -72], [300, -100])).toEqual([]);
   });
 
   test('what it keeps does not grow with the noise it hears', () => {
     let state = endpointStart;
-    for (let i = 0; i < 30_000; i += 1) state = endpoint(state, -40 - (i % 17)).state;
+    for (let i = 0; i < 30_000; i += 1) state = endpoint(state, -40 - (i % 17), -100).state;
     expect(state.recent.length).toBeLessThanOrEqual(150);
     expect(state.few.length).toBeLessThanOrEqual(5);
   });
