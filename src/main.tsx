@@ -13,10 +13,10 @@ import {
   type Mouth,
   saveFile,
 } from '#joining';
-import { readJobFile, writeJobFile } from '#keeping';
+import { readBackup, readJobFile, writeBackup, writeJobFile } from '#keeping';
 import { appCommit, appVersion, browserFeatures, keepScreenOn, screenLocks } from '#platform';
 import { App, ErrorBoundary, type Route, routeOf, type Services, ServicesProvider } from '#screens';
-import { createSettings } from '#settings';
+import { createSettings, readSettings } from '#settings';
 import { createShelf } from '#shelf';
 
 const build = { version: appVersion, commit: appCommit };
@@ -37,6 +37,13 @@ const shelf = createShelf({
     ...kept.forShelf,
     readJobFile,
     writeJobFile: async (events) => writeJobFile(events, build, systemClock.now()),
+  },
+  backup: {
+    ...kept.forBackup,
+    readBackup,
+    writeBackup: async (logs, own) =>
+      writeBackup({ logs, settings: own }, build, systemClock.now()),
+    takeSettings: (own) => settings.change(readSettings(own)),
   },
 });
 

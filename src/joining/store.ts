@@ -1,13 +1,14 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Keeper } from '#bench';
-import { createKeeping, holdUnkept, type Keeping } from '#keeping';
+import { createKeeping, holdUnkept, type Keeping, restoreLog } from '#keeping';
 import type { DeviceState } from '#screens';
-import type { JobKeeper } from '#shelf';
+import type { BackupKeeper, JobKeeper } from '#shelf';
 
 export interface Store {
   readonly keeping: Keeping;
   readonly forBench: Keeper;
   readonly forShelf: Pick<JobKeeper, 'jobs' | 'read' | 'append'>;
+  readonly forBackup: Pick<BackupKeeper, 'restoreLog' | 'settings'>;
   /** Whether there is a store to keep in. */
   readonly state: StoreApi<Pick<DeviceState, 'store'>>;
 }
@@ -30,6 +31,10 @@ export function joinStore(): Store {
       takeOver: keeping.takeOver,
       follow: keeping.follow,
       watch: keeping.watch,
+    },
+    forBackup: {
+      restoreLog: (events) => restoreLog(logs, keeping, events),
+      settings: () => keeping.setting('settings'),
     },
     forShelf: {
       jobs: logs.jobs,

@@ -7,11 +7,14 @@
  */
 
 export type { Durability } from './appendLog';
+export { type BackupRead, readBackup } from './backup/readBackup';
+export { type Restored, restoreLog } from './backup/restoreLog';
+export { type BackupContents, writeBackup } from './backup/writeBackup';
 export type { OnChange } from './changeNotes';
 export type { StoreTrouble } from './connection';
 export { type HeldLog, type HeldLogs, holdUnkept } from './holdUnkept';
 export type { JobCard } from './jobCard';
-export { MOST_FILE_CHARACTERS } from './jobFile/limits';
+export { MOST_BACKUP_CHARACTERS, MOST_FILE_CHARACTERS } from './jobFile/limits';
 export type { JobFileProblem } from './jobFile/problems';
 export { type JobFileRead, readJobFile } from './jobFile/readJobFile';
 export { type AppStamp, writeJobFile } from './jobFile/writeJobFile';

@@ -3,5 +3,18 @@
  * job only through its log. The disk and the files come through ports handed in by main.
  */
 
-export type { JobCard, JobFileRead, JobKeeper } from './ports';
-export { createShelf, type Shelf, type ShelfParts, type ShelfState } from './shelf';
+export type {
+  BackupKeeper,
+  BackupRead,
+  JobCard,
+  JobFileRead,
+  JobKeeper,
+  Restored,
+} from './ports';
+export {
+  createShelf,
+  type RestoreReport,
+  type Shelf,
+  type ShelfParts,
+  type ShelfState,
+} from './shelf';

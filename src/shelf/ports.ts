@@ -25,3 +25,26 @@ export interface JobKeeper {
   readJobFile(text: string): Promise<JobFileRead>;
   writeJobFile(events: readonly JobEvent[]): Promise<string>;
 }
+
+/** A backup read, or the sentence that says why it can't be. */
+export type BackupRead =
+  | {
+      readonly ok: true;
+      readonly logs: readonly (readonly JobEvent[])[];
+      readonly settings: unknown;
+    }
+  | { readonly ok: false; readonly sentence: string };
+
+/** What became of a job of a backup; in the last three the device's log is left as it is. */
+export type Restored = 'new' | 'longer' | 'here' | 'apart' | 'open';
+
+/** Everything on this device, out and in again. */
+export interface BackupKeeper {
+  readBackup(text: string): Promise<BackupRead>;
+  writeBackup(logs: readonly (readonly JobEvent[])[], settings: unknown): Promise<string>;
+  /** Adds what the device's own log lacks at its end, and changes nothing that is there. */
+  restoreLog(events: readonly JobEvent[]): Promise<Restored>;
+  /** The settings as they were kept; undefined where none ever were. */
+  settings(): Promise<unknown>;
+  takeSettings(kept: unknown): void;
+}

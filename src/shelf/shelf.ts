@@ -12,7 +12,7 @@ import {
   setUpOf,
 } from '#counting';
 import { refusalSentence } from '#words';
-import type { JobCard, JobKeeper } from './ports';
+import type { BackupKeeper, JobCard, JobKeeper, Restored } from './ports';
 
 export interface ShelfState {
   readonly jobs: readonly JobCard[];
@@ -24,9 +24,17 @@ export interface ShelfState {
 export interface ShelfParts {
   readonly clock: Clock;
   readonly keeper: JobKeeper;
+  readonly backup: BackupKeeper;
   readonly app: { readonly version: string; readonly commit: string };
   /** A new job's id: unique on every device. */
   newId(): string;
+}
+
+/** How many jobs of a backup came to what. */
+export interface RestoreReport {
+  readonly jobs: Readonly<Record<Restored, number>>;
+  /** The backup's settings were taken: this device had none of its own. */
+  readonly settings: boolean;
 }
 
 /** The jobs on this device. Each call that changes one appends to its log and lists them anew. */
@@ -42,11 +50,18 @@ export interface Shelf {
   exportJob(jobId: string): Promise<string | null>;
   /** Takes in a job file. A job already here is left as it is. */
   importJob(text: string): Promise<string | null>;
+  /** Every job and the settings as one file's text; null with the trouble told. */
+  backUp(): Promise<string | null>;
+  /**
+   * Takes in a backup, job by job: what this device lacks is added, what it has is left as it is.
+   * Null, with the trouble told, when the file is not taken in; nothing of it is then.
+   */
+  restoreBackup(text: string): Promise<RestoreReport | null>;
   /** The set-up of the job changed last, for a count that starts at once; null when there is none. */
   lastSetUp(): Promise<SetUp | null>;
 }
 
-export function createShelf({ clock, keeper, app, newId }: ShelfParts): Shelf {
+export function createShelf({ clock, keeper, backup, app, newId }: ShelfParts): Shelf {
   const store = createStore<ShelfState>(() => ({ jobs: [], loaded: false, trouble: null }));
 
   async function list(): Promise<void> {
@@ -108,8 +123,47 @@ export function createShelf({ clock, keeper, app, newId }: ShelfParts): Shelf {
     return (await keep(read.events)) ? jobId : null;
   }
 
+  async function backUp(): Promise<string | null> {
+    try {
+      const cards = await keeper.jobs();
+      const logs = await Promise.all(cards.map(async ({ id }) => (await keeper.read(id)).events));
+      const text = await backup.writeBackup(logs, await backup.settings());
+      store.setState({ trouble: null });
+      return text;
+    } catch {
+      store.setState({ trouble: 'The jobs on this device can’t be read. Reload the page.' });
+      return null;
+    }
+  }
+
+  async function restoreBackup(text: string): Promise<RestoreReport | null> {
+    const read = await backup.readBackup(text);
+    if (!read.ok) {
+      store.setState({ trouble: read.sentence });
+      return null;
+    }
+    const jobs: Record<Restored, number> = { new: 0, longer: 0, here: 0, apart: 0, open: 0 };
+    try {
+      for (const events of read.logs) jobs[await backup.restoreLog(events)] += 1;
+      const takes = read.settings !== null && (await backup.settings()) === undefined;
+      if (takes) backup.takeSettings(read.settings);
+      store.setState({ trouble: null });
+      await list();
+      return { jobs, settings: takes };
+    } catch {
+      await list();
+      const done = jobs.new + jobs.longer;
+      store.setState({
+        trouble: `${done} of ${read.logs.length} jobs were restored, then the device would keep no more. Free some space and restore again: what is here is left as it is.`,
+      });
+      return null;
+    }
+  }
+
   return {
     store,
+    backUp,
+    restoreBackup,
     list,
     create,
     async copy(jobId) {

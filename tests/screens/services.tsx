@@ -54,6 +54,19 @@ export function fakeServices(start: Route = { screen: 'jobs' }) {
           : { ok: false, sentence: 'That is no job file.' },
       writeJobFile: async (events) => JSON.stringify(events),
     },
+    backup: {
+      readBackup: async (text) =>
+        text.startsWith('[')
+          ? { ok: true, logs: JSON.parse(text), settings: null }
+          : { ok: false, sentence: 'That is no backup.' },
+      writeBackup: async (logs) => JSON.stringify(logs),
+      restoreLog: async (events) => {
+        await keeper.append(events);
+        return 'new';
+      },
+      settings: async () => undefined,
+      takeSettings: vi.fn(),
+    },
   });
   const route = createStore<{ readonly route: Route }>(() => ({ route: start }));
   const services: Services = {

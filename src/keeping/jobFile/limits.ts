@@ -6,3 +6,10 @@ export const DEEPEST = 16;
 /** The newest format of the file around the events. */
 export const FILE_VERSION = 1;
 export const FILE_FORMAT = 'turncaller job';
+
+/** The most a backup may be: eight jobs of the largest size, hundreds of a usual one. */
+export const MOST_BACKUP_CHARACTERS = 64_000_000;
+export const MOST_JOBS = 2_000;
+/** The newest format of the file around the jobs of a backup. */
+export const BACKUP_VERSION = 1;
+export const BACKUP_FORMAT = 'turncaller backup';

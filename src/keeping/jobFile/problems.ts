@@ -6,6 +6,11 @@ export type JobFileProblem =
   | 'not JSON'
   | 'not a job file'
   | 'newer file'
+  | 'a backup'
+  | 'not a backup'
+  | 'too big for a backup'
+  | 'too many jobs'
+  | 'a job twice'
   | 'too deep'
   | 'forbidden name'
   | 'not a number'
@@ -43,6 +48,16 @@ function sentenceFor(code: JobFileProblem, detail: string): string {
       return 'The file can’t be read: it is cut short, or it is not a job file.';
     case 'not a job file':
       return 'This is not a job file. Choose one that was exported here.';
+    case 'a backup':
+      return 'This is a backup of all jobs, not a job file. Restore it by ‘Restore a backup’.';
+    case 'not a backup':
+      return 'This is not a backup. Choose one that was made here; a single job is brought in as a job file.';
+    case 'too big for a backup':
+      return 'The file is too big for a backup: a backup is never more than 64 MB.';
+    case 'too many jobs':
+      return 'The file holds too many jobs: a backup has at most 2,000.';
+    case 'a job twice':
+      return `The file holds the same job twice: job ${detail}. It was not opened.`;
     case 'newer file':
       return `The file was written by a newer version of the app${detail}. Update this one, then open it again.`;
     case 'too deep':

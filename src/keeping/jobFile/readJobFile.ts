@@ -1,7 +1,13 @@
 import { engineSummary, initial, type JobEvent, replay, setUpProblems } from '#counting';
 import { isStoredEvent, lift, type StoredEvent } from '../lift';
-import { FILE_FORMAT, FILE_VERSION, MOST_EVENTS, MOST_FILE_CHARACTERS } from './limits';
-import { plainDataProblem } from './plainData';
+import {
+  BACKUP_FORMAT,
+  FILE_FORMAT,
+  FILE_VERSION,
+  MOST_EVENTS,
+  MOST_FILE_CHARACTERS,
+} from './limits';
+import { isFormat, plainFile, versionOf } from './plainFile';
 import { type Refused, refused } from './problems';
 import { checksumOf } from './writeJobFile';
 
@@ -15,8 +21,14 @@ export type JobFileRead = { readonly ok: true; readonly events: readonly JobEven
  */
 export async function readJobFile(text: string): Promise<JobFileRead> {
   const file = parsed(text);
-  if ('ok' in file) return file;
-  const stored = inOrder(file.events);
+  return 'ok' in file ? file : readLog(file.events);
+}
+
+/** Reads what is said to be a job's log: its order, the shape of every event, and the set-ups. */
+export async function readLog(events: readonly unknown[]): Promise<JobFileRead> {
+  if (events.length === 0) return refused('no events');
+  if (events.length > MOST_EVENTS) return refused('too many events');
+  const stored = inOrder(events);
   if ('ok' in stored) return stored;
   const lifted = liftedAll(stored);
   if ('ok' in lifted) return lifted;
@@ -31,28 +43,17 @@ interface JobFile {
 }
 
 function parsed(text: string): JobFile | Refused {
-  if (text.length > MOST_FILE_CHARACTERS) return refused('too big');
-  const value = json(text);
-  if (value === undefined) return refused('not JSON');
-  const problem = plainDataProblem(value);
-  if (problem !== null) return refused(problem);
+  const file = plainFile(text, MOST_FILE_CHARACTERS);
+  if ('ok' in file) return file;
+  const { value } = file;
+  if (isFormat(value, BACKUP_FORMAT)) return refused('a backup');
   if (!hasEvents(value) || value.format !== FILE_FORMAT || typeof value.version !== 'number') {
     return refused('not a job file');
   }
   if (value.version > FILE_VERSION) return refused('newer file', versionOf(value.app));
   const { events } = value;
   if (events.length === 0) return refused('no events');
-  if (events.length > MOST_EVENTS) return refused('too many events');
   return checksumOf(events) === value.checksum ? { events } : refused('changed since');
-}
-
-/** Undefined for text that is not JSON. A byte-order mark before it is passed over. */
-function json(text: string): unknown {
-  try {
-    return JSON.parse(text.replace(/^\uFEFF/, ''));
-  } catch {
-    return undefined;
-  }
 }
 
 interface FileLike {
@@ -67,13 +68,6 @@ function hasEvents(value: unknown): value is FileLike {
   return (
     typeof value === 'object' && value !== null && 'events' in value && Array.isArray(value.events)
   );
-}
-
-/** ' (1.4.0)', cut to what a version may hold; nothing when the file doesn't say. */
-function versionOf(app: unknown): string {
-  if (typeof app !== 'object' || app === null || !('version' in app)) return '';
-  const version = /^[0-9A-Za-z.+-]{1,20}$/.exec(String(app.version));
-  return version === null ? '' : ` (${version[0]})`;
 }
 
 /** Events of one job, opened once, numbered from 1 without a gap. */

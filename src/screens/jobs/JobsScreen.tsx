@@ -1,11 +1,13 @@
-import { type ChangeEvent, useEffect, useRef, useState } from 'react';
+import { useEffect, useState } from 'react';
 import { useStore } from 'zustand';
 import type { JobCard } from '#shelf';
 import { useServices } from '../services';
 import { Action } from '../shell/Action';
 import { Fold } from '../shell/Fold';
 import { Page } from '../shell/Page';
+import { BackupPart } from './BackupPart';
 import { countNowSetUp } from './countNow';
+import { FileAction } from './FileAction';
 import { JobLine } from './JobLine';
 import styles from './jobs.module.css';
 import { jobsWords as words } from './jobsWords';
@@ -59,38 +61,26 @@ export function JobsScreen() {
           </ul>
         </Fold>
       )}
+      <BackupPart onProblem={setProblem} />
     </Page>
   );
 }
 
+/** The largest job file that is read, bytes: 8 million characters, none longer than four. */
+const MOST_FILE_BYTES = 32_000_000;
+
 function ImportJob({ onProblem }: { readonly onProblem: (sentence: string | null) => void }) {
   const { shelf } = useServices();
-  const input = useRef<HTMLInputElement>(null);
-
-  async function take(event: ChangeEvent<HTMLInputElement>): Promise<void> {
-    const file = event.target.files?.[0];
-    if (file === undefined) return;
-    onProblem(null);
-    try {
-      await shelf.importJob(await file.text());
-    } catch {
-      onProblem(words.unreadable);
-    }
-    if (input.current !== null) input.current.value = '';
-  }
-
   return (
-    <>
-      <Action onPress={() => input.current?.click()}>{words.importJob}</Action>
-      <input
-        ref={input}
-        type="file"
-        accept=".json,application/json"
-        aria-label={words.importJob}
-        hidden
-        onChange={(event) => void take(event)}
-      />
-    </>
+    <FileAction
+      label={words.importJob}
+      most={MOST_FILE_BYTES}
+      onText={async (text) => {
+        onProblem(null);
+        await shelf.importJob(text);
+      }}
+      onUnreadable={(why) => onProblem(words.file[why])}
+    />
   );
 }
 

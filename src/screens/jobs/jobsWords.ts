@@ -24,6 +24,16 @@ export const jobsWords = {
   onBench: 'on the bench',
   discarded: (count: number) => (count === 1 ? '1 discarded job' : `${count} discarded jobs`),
   exportFailed: 'There is nothing to export yet.',
-  unreadable: 'That file could not be read.',
+  file: {
+    'too big': 'That file is too big: it was not read.',
+    unreadable: 'That file could not be read.',
+  },
+  backup: 'Backup',
+  backupHint:
+    'One file with every job and the settings. Restoring adds what this device lacks; nothing that is here is changed.',
+  backUp: 'Back up everything',
+  backedUp: 'The backup was handed to the browser to save.',
+  backupFile: 'turncaller-backup.json',
+  restoreBackup: 'Restore a backup',
   quick: (number: number) => `Quick count ${number}`,
 };

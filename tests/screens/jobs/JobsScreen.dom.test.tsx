@@ -1,6 +1,6 @@
 import { screen, waitFor } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import JobsScreen from '../../../src/screens/jobs';
 import { v8SetUp } from '../../fakes/setUps';
 import { draw, fakeServices, openJob } from '../services';
@@ -96,4 +96,37 @@ test('takes in a job file, and says why another can’t be read', async () => {
   expect(await screen.findByRole('button', { name: 'Open Pump 3' })).toBeVisible();
   await user.upload(input, new File(['?'], 'other.json', { type: 'application/json' }));
   expect(await screen.findByRole('alert')).toHaveTextContent('That is no job file.');
+});
+
+test('backs everything up into one file, and restores one with what became of it', async () => {
+  const { services } = fakeServices();
+  await services.shelf.create(v8SetUp());
+  draw(<JobsScreen />, services);
+  await user.click(await screen.findByText('Backup'));
+  await press('Back up everything');
+  await waitFor(() =>
+    expect(services.save).toHaveBeenCalledWith(
+      'turncaller-backup.json',
+      expect.stringContaining('jobOpened'),
+    ),
+  );
+  const [, text = ''] = vi.mocked(services.save).mock.calls[0] ?? [];
+  const other = text.replaceAll('job-1', 'job-9');
+  const input = await screen.findByLabelText('Restore a backup', { selector: 'input' });
+  await user.upload(input, new File([other], 'backup.json', { type: 'application/json' }));
+  expect(await screen.findByText('1 job brought in.')).toBeVisible();
+  await user.upload(input, new File(['?'], 'backup.json', { type: 'application/json' }));
+  expect(await screen.findByRole('alert')).toHaveTextContent('That is no backup.');
+  expect(screen.queryByText('1 job brought in.')).toBeNull();
+});
+
+test('a file too large to be one is not read', async () => {
+  const { services } = fakeServices();
+  draw(<JobsScreen />, services);
+  const input = await screen.findByLabelText('Bring in a job file', { selector: 'input' });
+  const large = new File(['{}'], 'large.json', { type: 'application/json' });
+  Object.defineProperty(large, 'size', { value: 1e9 });
+  Object.defineProperty(large, 'text', { value: () => Promise.reject(new Error('read')) });
+  await user.upload(input, large);
+  expect(await screen.findByRole('alert')).toHaveTextContent('That file is too big');
 });
