@@ -5,6 +5,7 @@ import { createBench } from '#bench';
 import { systemClock } from '#clock';
 import {
   joinDevice,
+  joinDiagnostics,
   joinEar,
   joinKeys,
   joinMouth,
@@ -71,6 +72,8 @@ const keys = joinKeys({
   onBench: () => place.store.getState().route.screen === 'bench',
 });
 
+const device = joinDevice({ page: window, bench, kept });
+
 const services: Services = {
   bench,
   shelf,
@@ -79,7 +82,7 @@ const services: Services = {
   keys: keys.store,
   ear: ear.store,
   route: place.store,
-  device: joinDevice({ page: window, bench, kept }),
+  device,
   build,
   features: browserFeatures.map(({ name, detect, lost }) => ({
     name,
@@ -101,6 +104,13 @@ const services: Services = {
   stopLearning: keys.stopLearning,
   forgetKeys: keys.forgetKeys,
   tryVoice: mouth.tryVoice,
+  diagnostics: joinDiagnostics({
+    page: window,
+    build,
+    bench,
+    device: device.store,
+    ear: ear.store,
+  }),
   save: (fileName, text) => saveFile(document, fileName, text),
 };
 

@@ -5,6 +5,7 @@
  */
 
 export { joinDevice } from './device';
+export { joinDiagnostics } from './diagnostics';
 export { type EarJoint, joinEar } from './ear';
 export { joinKeys, type Keys } from './keys';
 export { joinMouth, type Mouth } from './mouth';

@@ -5,6 +5,7 @@
 
 export { type BrowserFeature, browserFeatures } from './features';
 export { askToLast, type Lasting, persistence, storageLasts } from './lastingStorage';
+export { createNoticeLog, faultOf, MOST_NOTICES, type Notice, type NoticeLog } from './noticeLog';
 export {
   filesVersion,
   type Offline,

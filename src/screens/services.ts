@@ -115,6 +115,8 @@ export interface Services {
   forgetKeys(): void;
   /** Says one line in the chosen voice, to try it. */
   tryVoice(): void;
+  /** What went wrong on this device, as a file's text: no sound, no names. */
+  diagnostics(): Promise<string>;
   /** Hands a file to the builder. */
   save(fileName: string, text: string): void;
 }

@@ -95,6 +95,7 @@ export function fakeServices(start: Route = { screen: 'jobs' }) {
     stopLearning: vi.fn(),
     forgetKeys: vi.fn(),
     tryVoice: vi.fn(),
+    diagnostics: async () => '{"notices":[]}',
     save: vi.fn(),
   };
   return { services, keeper, clock };

@@ -1,13 +1,14 @@
 import { useStore } from 'zustand';
 import { shown } from '#words';
 import { useServices } from '../services';
+import { Action } from '../shell/Action';
 import { Page } from '../shell/Page';
 import styles from './about.module.css';
 import { aboutWords as words } from './aboutWords';
 
 /** What this is, which build, what the browser has, the cautions in full, and the licences. */
 export function AboutScreen() {
-  const { build, features, device } = useServices();
+  const { build, features, device, diagnostics, save } = useServices();
   const { offline, store, lasting } = useStore(device.store);
   return (
     <Page title={words.title}>
@@ -63,6 +64,15 @@ export function AboutScreen() {
             ))}
           </tbody>
         </table>
+      </section>
+      <section className={styles.part} aria-labelledby="about-diagnostics">
+        <h2 id="about-diagnostics">{words.diagnostics}</h2>
+        <p>{words.diagnosticsAre}</p>
+        <Action
+          onPress={() => void diagnostics().then((text) => save(words.diagnosticsFile, text))}
+        >
+          {words.saveDiagnostics}
+        </Action>
       </section>
       <section className={styles.part} aria-labelledby="about-licence">
         <h2 id="about-licence">{words.licence}</h2>

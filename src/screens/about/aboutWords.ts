@@ -27,6 +27,11 @@ export const aboutWords = {
     'not asked': 'The browser is asked to keep them once the first reading is on disk',
     'not offered': 'This browser makes no promise: export those worth keeping',
   },
+  diagnostics: 'When something goes wrong',
+  diagnosticsAre:
+    'Diagnostics say which version and browser this is and what the app noticed: no sound, nothing heard or typed, no names. They go nowhere but into a file of yours.',
+  saveDiagnostics: 'Save diagnostics',
+  diagnosticsFile: 'turncaller-diagnostics.json',
   features: 'What this browser has',
   feature: 'Feature',
   here: 'Here',
