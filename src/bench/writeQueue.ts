@@ -73,10 +73,12 @@ export function createWriteQueue(parts: WriteQueueParts): WriteQueue {
     watch();
     try {
       await parts.append(batch);
-      const through = batch.at(-1)?.seq ?? 0;
-      waiting = waiting.filter(({ seq }) => seq > through);
-      if (!lostSince) offerWhole = false;
-      kept(through);
+      if (!lostSince) {
+        const through = batch.at(-1)?.seq ?? 0;
+        waiting = waiting.filter(({ seq }) => seq > through);
+        offerWhole = false;
+        kept(through);
+      }
     } catch (error) {
       failed(keepFailure(error));
     } finally {

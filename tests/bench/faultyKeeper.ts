@@ -1,9 +1,9 @@
 import type { Keeper, KeepFailure } from '#bench';
 import type { JobEvent } from '#counting';
 
-/** How a write goes: at once, refused, only once the disk is let go, or refused after a part of it. */
+/** How a write goes, and when its answer comes: 'late' ones wait until the disk is let go. */
 export type Fate =
-  | { readonly kind: 'prompt' | 'late' | 'answer lost' }
+  | { readonly kind: 'prompt' | 'late' | 'answer late' | 'answer lost' }
   | { readonly kind: 'refused'; readonly failure: Extract<KeepFailure, 'full' | 'failed'> }
   | { readonly kind: 'half'; readonly part: number };
 
@@ -18,7 +18,9 @@ export interface FaultyKeeper extends Keeper {
   heal(): void;
   /** The logs are deleted from under the app. */
   empty(): void;
-  readonly counts: Record<Fate['kind'] | 'emptied', number>;
+  /** The same, and nobody is told. */
+  vanish(): void;
+  readonly counts: Record<Fate['kind'] | 'emptied' | 'vanished', number>;
 }
 
 /** A keeper of one job, as keeping is, but with a disk that has moods. */
@@ -27,7 +29,16 @@ export function faultyKeeper(opened: readonly JobEvent[]): FaultyKeeper {
   const fates: Fate[] = [];
   const hanging: (() => void)[] = [];
   const watchers: ((what: 'emptied' | 'superseded') => void)[] = [];
-  const counts = { prompt: 0, late: 0, 'answer lost': 0, refused: 0, half: 0, emptied: 0 };
+  const counts = {
+    prompt: 0,
+    late: 0,
+    'answer late': 0,
+    'answer lost': 0,
+    refused: 0,
+    half: 0,
+    emptied: 0,
+    vanished: 0,
+  };
 
   /** As keeping appends: what is there already counts as added, a gap is refused. */
   function write(events: readonly JobEvent[]): void {
@@ -50,6 +61,13 @@ export function faultyKeeper(opened: readonly JobEvent[]): FaultyKeeper {
         return new Promise((resolve, reject) => {
           hanging.push(() => settle(() => write(events)).then(resolve, reject));
         });
+      case 'answer late': {
+        const done = settle(() => write(events));
+        return new Promise((resolve, reject) => {
+          hanging.push(() => done.then(resolve, reject));
+          done.catch(() => undefined);
+        });
+      }
       case 'answer lost':
         return settle(() => {
           write(events);
@@ -85,6 +103,10 @@ export function faultyKeeper(opened: readonly JobEvent[]): FaultyKeeper {
       counts.emptied += 1;
       disk = [];
       for (const watcher of watchers) watcher('emptied');
+    },
+    vanish() {
+      counts.vanished += 1;
+      disk = [];
     },
     read: async () => ({ events: disk, newer: false }),
     claim: async () => ({ release() {} }),
