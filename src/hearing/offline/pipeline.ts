@@ -12,7 +12,7 @@ import {
 } from './endpointer';
 import { framesOf } from './frames';
 import { type Candidate, RECOGNISED_RATE, type Recognition, startRecognition } from './recognition';
-import { judge, LEAST_VOICE, type Verdict } from './rejection';
+import { judge, LEAST_VOICED, SURELY_VOICED, type Verdict } from './rejection';
 import { resampler } from './resampler';
 
 /** What the pipeline tells. */
@@ -24,7 +24,8 @@ export type PipelineEvent =
       readonly verdict: Verdict;
       /** Null where it was like no phrase, or too long for one. */
       readonly candidate: Candidate | null;
-      readonly voice: number;
+      /** Frames of 10 ms that surely held a voice. */
+      readonly voiced: number;
     }
   /** The room's level, dB of full scale, as it comes in. */
   | { readonly type: 'level'; readonly db: number };
@@ -69,7 +70,7 @@ export async function startPipeline(pack: EarPack): Promise<Pipeline> {
 interface Heard {
   /** The frame it ends at. */
   readonly to: number;
-  readonly voice: number;
+  readonly voiced: number;
   readonly candidate: Candidate | null;
 }
 
@@ -102,20 +103,20 @@ function streamOf(denoiser: Denoiser, recognition: Recognition, rate: number): S
   function listen({ from, to }: Stretch): Heard {
     const first = state.frame - kept.length;
     const [start, end] = [Math.max(0, from - first), to - first];
-    const voice = Math.max(0, ...voices.slice(start, end));
+    const voiced = voices.slice(start, end).filter((voice) => voice >= SURELY_VOICED).length;
     // Decoding is dear, and a click is no voice.
     const candidate =
-      voice < LEAST_VOICE ? null : recognition.candidate(joined(kept.slice(start, end)));
-    return { to, voice, candidate };
+      voiced < LEAST_VOICED ? null : recognition.candidate(joined(kept.slice(start, end)));
+    return { to, voiced, candidate };
   }
 
   function heard(stretch: Stretch): PipelineEvent {
-    const { voice, candidate } = early?.to === stretch.to ? early : listen(stretch);
+    const { voiced, candidate } = early?.to === stretch.to ? early : listen(stretch);
     early = null;
     const crowded = stretch.from - talkedUntil < CROWDED;
-    const verdict = candidate === null ? 'nothing' : judge(candidate, { voice, crowded });
-    if (voice >= LEAST_VOICE) talkedUntil = stretch.to;
-    return { type: 'heard', verdict, candidate, voice };
+    const verdict = candidate === null ? 'nothing' : judge(candidate, { voiced, crowded });
+    if (voiced >= LEAST_VOICED) talkedUntil = stretch.to;
+    return { type: 'heard', verdict, candidate, voiced };
   }
 
   function one(
@@ -138,7 +139,7 @@ function streamOf(denoiser: Denoiser, recognition: Recognition, rate: number): S
         return [{ type: 'speech' }];
       case 'too long':
         talkedUntil = event.at;
-        return [{ type: 'heard', verdict: 'nothing', candidate: null, voice: 0 }];
+        return [{ type: 'heard', verdict: 'nothing', candidate: null, voiced: 0 }];
       case 'pausing':
         early = listen(event.stretch);
         return [];

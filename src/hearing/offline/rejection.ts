@@ -11,8 +11,8 @@ export type Verdict =
 
 /** What a stretch of sound was like besides its words. */
 export interface Soundness {
-  /** The likeliest frame's chance of holding a voice, 0 to 1. */
-  readonly voice: number;
+  /** Frames that surely hold a voice. */
+  readonly voiced: number;
   /** It came close upon other speech: no mark is passed that soon. */
   readonly crowded: boolean;
 }
@@ -28,8 +28,10 @@ export const TAKEN_FROM: Readonly<Record<Tier, number>> = {
 };
 /** Less fit than taken by up to this is missed, where the phrase was likely. */
 const MISSED_WITHIN = 0.5;
-/** Clicks stay below this, speech above. */
-export const LEAST_VOICE = 0.2;
+/** A frame surely holds a voice where the denoiser gives it at least this chance. */
+export const SURELY_VOICED = 0.8;
+/** Frames of sure voice that any word has; of clicks and ratchets two in a hundred have as many. */
+export const LEAST_VOICED = 6;
 /** In the middle of talk, or as the end of a word cut in two, it has to fit this much better. */
 const CROWDED_BY = 0.5;
 /** A phrase of so many words takes no longer, frames of 10 ms, the frames around it counted in. */
@@ -38,8 +40,8 @@ const longestFor = (words: number) => 60 + 55 * words;
 const SHORTEST = 32;
 
 /** Whether a candidate is taken: the likelier it was, the less is asked of it. */
-export function judge({ branch, fit, frames }: Candidate, { voice, crowded }: Soundness): Verdict {
-  if (voice < LEAST_VOICE || frames < SHORTEST) return 'nothing';
+export function judge({ branch, fit, frames }: Candidate, { voiced, crowded }: Soundness): Verdict {
+  if (voiced < LEAST_VOICED || frames < SHORTEST) return 'nothing';
   if (frames > longestFor(branch.words.split(' ').length)) return 'nothing';
   const { tier } = branch;
   const over = fit - TAKEN_FROM[tier] - (crowded ? CROWDED_BY : 0);

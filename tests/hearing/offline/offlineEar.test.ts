@@ -80,7 +80,7 @@ function rig(openCapture?: () => Promise<CapturedMicrophone>) {
   const heard = (words: string, verdict: 'taken' | 'missed' | 'nothing'): PipelineEvent => ({
     type: 'heard',
     verdict,
-    voice: 1,
+    voiced: 30,
     candidate: {
       branch: { words, tier: 'expected', hearing: { kind: 'outside', waits: false } },
       fit: 0,
