@@ -6,7 +6,10 @@ import { cardOf } from './jobCard';
 import { KeepError } from './keepError';
 import { keptLogOf } from './keptLog';
 
-/** A job as its kept log folds, so that the next append need not read it all again. */
+/**
+ * A job as its kept log folds, so that the next append need not read it all again. Without what could
+ * be taken back: the bench remembers that already, and twice would double what a long job takes.
+ */
 export interface Folded {
   readonly state: JobState;
   readonly createdAt: number;
@@ -44,7 +47,7 @@ export function appendLog(
     const after = { ...before, state: events.reduce(evolve, before.state) };
     const changedAt = events.at(-1)?.at ?? before.createdAt;
     await db.jobs.put(cardOf(after.state, { createdAt: before.createdAt, changedAt }));
-    return after;
+    return { ...after, state: { ...after.state, past: null } };
   });
 }
 
@@ -55,7 +58,9 @@ async function foldBefore(
 ): Promise<Folded> {
   const { jobId, seq, at } = firstOf(events);
   if (seq === 1) return { state: initial, createdAt: at };
-  if (known?.state.jobId === jobId && known.state.seq === seq - 1) return known;
+  // Taking back needs what was before, which `known` does not keep.
+  const takesBack = events.some(({ type }) => type === 'takenBack');
+  if (known?.state.jobId === jobId && known.state.seq === seq - 1 && !takesBack) return known;
   const earlier = db.events.where('[jobId+seq]').between([jobId, 0], [jobId, seq]);
   const log = keptLogOf(await earlier.toArray());
   if (log.readOnly !== null) throw new KeepError('conflict');

@@ -29,9 +29,10 @@ export function evolve(state: JobState, event: JobEvent): JobState {
     ...applied,
     seq,
     asked: askedAfter(state, event),
-    crank: LEAVES_HANDS_CLEAR.has(event.type)
-      ? applied.crank
-      : { ...applied.crank, handsClear: false },
+    crank:
+      LEAVES_HANDS_CLEAR.has(event.type) || !applied.crank.handsClear
+        ? applied.crank
+        : { ...applied.crank, handsClear: false },
     past: remembered(state, event),
   };
 }
@@ -68,8 +69,11 @@ function askedAfter(state: JobState, event: JobEvent): JobState['asked'] {
   }
 }
 
+/** One for all: every event that can be taken back remembers as much. */
+const NOTHING: readonly JobEvent[] = [];
+
 function remembered(state: JobState, event: JobEvent): JobState['past'] {
-  if (UNDOABLE.has(event.type)) return { event, before: state, since: [] };
+  if (UNDOABLE.has(event.type)) return { event, before: state, since: NOTHING };
   if (state.past === null) return null;
   return { ...state.past, since: [...state.past.since, event] };
 }
