@@ -50,11 +50,11 @@ export const browserFeatures: readonly BrowserFeature[] = [
   },
   {
     id: 'ear',
-    name: 'Understanding speech',
+    name: 'The browser’s own speech recognition',
     how: "'SpeechRecognition' in window, or 'webkitSpeechRecognition' in window; whether it works is found out when it is opened",
     detect: (page) => has(page, 'SpeechRecognition') || has(page, 'webkitSpeechRecognition'),
-    lost: 'Nothing can be called by voice; pedal, keys and touch count.',
-    said: '‘This browser does not recognise speech, no ear. Use the pedal or the keys.’ when the ear is opened; the service’s own failure is named the same way, with the count.',
+    lost: 'The ear that needs no network is used where the browser can run it (AudioWorklet, WebAssembly and a secure address); where it can’t, nothing can be called by voice, and pedal, keys and touch count.',
+    said: 'Where neither ear can run: ‘This browser does not recognise speech, no ear. Use the pedal or the keys.’ when the ear is opened; the service’s own failure is named the same way, with the count.',
   },
   {
     id: 'microphone',
@@ -89,11 +89,19 @@ export const browserFeatures: readonly BrowserFeature[] = [
     said: 'Shown here.',
   },
   {
+    id: 'offline',
+    name: 'Opening without a network',
+    how: "'serviceWorker' in navigator",
+    detect: (page) => has(page.navigator, 'serviceWorker'),
+    lost: 'The app opens only while its server answers. A page that is open goes on counting without it.',
+    said: 'Shown here, under ‘Without a network’.',
+  },
+  {
     id: 'lasting storage',
     name: 'Storage that is not cleared',
     how: "'persist' in navigator.storage",
     detect: (page) => has(page.navigator, 'storage') && has(page.navigator.storage, 'persist'),
     lost: 'A browser short of space, or unused for long, may clear old jobs. Export those worth keeping.',
-    said: 'Shown here.',
+    said: 'Shown here. The browser is asked once the first reading is kept, and its answer stands under ‘For how long’.',
   },
 ];
