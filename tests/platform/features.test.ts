@@ -15,6 +15,7 @@ function pageWith(...services: string[]): Window {
   if (services.includes('windows')) page.BroadcastChannel = class {};
   if (services.includes('locks')) navigator.locks = {};
   if (services.includes('wake lock')) navigator.wakeLock = {};
+  if (services.includes('offline')) navigator.serviceWorker = {};
   if (services.includes('lasting storage')) navigator.storage = { persist: () => undefined };
   return Object.assign(page, { navigator }) as unknown as Window;
 }
