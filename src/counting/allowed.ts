@@ -58,6 +58,7 @@ const BETWEEN: readonly CommandType[] = [
   'torqued',
   'pushrodsLoose',
   'fitPushrod',
+  'readDial',
   'startRound',
 ];
 
@@ -65,7 +66,7 @@ const BY_STAGE: Readonly<Record<Stage, readonly CommandType[]>> = {
   'not opened': ['openJob'],
   discarded: ['restore'],
   held: [...ALWAYS, 'advance', 'carryOn'],
-  cautions: [...ALWAYS, 'advance', 'cautionsHeard', 'fitPushrod', 'startRound'],
+  cautions: [...ALWAYS, 'advance', 'cautionsHeard', 'fitPushrod', 'readDial', 'startRound'],
   'pushrods loose': [...ALWAYS, ...BETWEEN],
   'hands clear': [...ALWAYS, ...BETWEEN, 'handsClear', 'crankThere'],
   turning: [...ALWAYS, ...BETWEEN, 'handsClear', 'crankThere'],
@@ -97,6 +98,7 @@ const BY_STAGE: Readonly<Record<Stage, readonly CommandType[]>> = {
     'pushrodsLoose',
     'startRound',
     'fitPushrod',
+    'readDial',
     'hold',
   ],
 };

@@ -17,7 +17,13 @@ export type CommandBody =
     }
   | { readonly type: 'changeSetUp'; readonly setUp: SetUp; readonly appliesTo: 'all' | 'from here' }
   | { readonly type: 'startRound'; readonly purpose: RoundPurpose }
-  | { readonly type: 'fitPushrod'; readonly length: PushrodLength | null }
+  | {
+      readonly type: 'fitPushrod';
+      readonly length: PushrodLength | null;
+      readonly valves?: readonly ValveId[];
+    }
+  /** Plunger travel off a dial indicator, mm, in place of a count. */
+  | { readonly type: 'readDial'; readonly valve: ValveId; readonly travelMm: number }
   | { readonly type: 'cautionsHeard' }
   | { readonly type: 'pushrodsLoose' }
   | { readonly type: 'handsClear' }

@@ -50,7 +50,12 @@ export type EventBody =
       readonly appliesTo: 'all' | 'from here';
     }
   | { readonly type: 'roundStarted'; readonly number: number; readonly purpose: RoundPurpose }
-  | { readonly type: 'pushrodFitted'; readonly length: PushrodLength | null }
+  | {
+      readonly type: 'pushrodFitted';
+      readonly length: PushrodLength | null;
+      /** The valves it was fitted for; all where absent. */
+      readonly valves?: readonly ValveId[];
+    }
   | { readonly type: 'cautionsHeard' }
   | { readonly type: 'handsClear'; readonly position: CrankPosition }
   | { readonly type: 'positionReached'; readonly position: CrankPosition; readonly valve: ValveId }
@@ -89,6 +94,8 @@ export type EventBody =
       /** The valve taken up next at the same crank position. */
       readonly next: ValveId | null;
     }
+  /** Plunger travel read off a dial indicator, in place of a count. */
+  | { readonly type: 'dialRead'; readonly valve: ValveId; readonly travelMm: number }
   | { readonly type: 'torqued'; readonly reading: number }
   | { readonly type: 'bledDown' }
   | { readonly type: 'held' }
@@ -132,6 +139,7 @@ export const UNDOABLE: ReadonlySet<EventType> = new Set<EventType>([
   'restarted',
   'repeatStarted',
   'readingMoved',
+  'dialRead',
   'valveLeft',
   'torqued',
 ]);

@@ -1,16 +1,17 @@
 import {
+  CHECKING_TURNS_MOST,
   groupOf,
   QUARTER,
+  TURN,
   travelPerQuarterMm,
   type ValveId,
   type Verdict,
   verdict,
   type Window,
 } from '#valvetrain';
-import { type Reading, readingCount48, readingSaid48 } from './readings';
-import type { SetUp } from './setUp';
-import { type JobState, setUpAt } from './state';
-import { type Sureness, sureOfCount, sureOfDial } from './sure';
+import { type Reading, readingSaid48 } from './readings';
+import type { CheckingRod, SetUp } from './setUp';
+import type { Sureness } from './sure/sureness';
 
 /** What a count comes to: preload in mm and its verdict, each null while it can't be known. */
 export interface Figures {
@@ -21,6 +22,8 @@ export interface Figures {
   readonly pastTravel: boolean;
   /** How sure the figure is; null between counts, and where nothing was measured. */
   readonly sure: Sureness | null;
+  /** Length a checking pushrod was opened to, mm: then this is measured, and no preload. */
+  readonly lengthMm?: number;
 }
 
 /** The window of a valve; for one without a name, the window only when all valves share one. */
@@ -47,48 +50,23 @@ export function figuresAt(setUp: SetUp, valve: ValveId | null, preload: number |
 }
 
 /** Figures for a count in 48ths of a turn (a half-counted mark may make it fractional). */
-export function figuresForCount(setUp: SetUp, valve: ValveId | null, count48: number): Figures {
+export function figuresForCount(
+  setUp: SetUp,
+  valve: ValveId | null,
+  count48: number,
+  checking: CheckingRod | null = setUp.checking ?? null,
+): Figures {
+  if (checking !== null) {
+    return { ...figuresAt(setUp, valve, null), lengthMm: openedLengthMm(checking, count48) };
+  }
   const { adjuster } = setUp;
   const preload = adjuster === null ? null : (count48 / QUARTER) * travelPerQuarterMm(adjuster);
   return figuresAt(setUp, valve, preload);
 }
 
-/** Figures for a reading on the set-up it was taken on, or the one later applied to it. */
-export function figuresForReading(
-  state: JobState,
-  reading: Reading,
-  onSetUp = reading.setUp,
-): Figures {
-  const setUp = setUpAt(state, onSetUp);
-  if (setUp === null) return NOTHING;
-  switch (reading.kind) {
-    case 'counted':
-      return surely(figuresForCount(setUp, reading.valve, readingCount48(reading)), (window) =>
-        sureOfCount(setUp, reading, window),
-      );
-    case 'seated loose':
-      return figuresAt(setUp, reading.valve, 0);
-    case 'dial':
-      return surely(figuresAt(setUp, reading.valve, reading.travelMm), (window) =>
-        sureOfDial(reading.travelMm, window),
-      );
-    default: {
-      const never: never = reading;
-      return never;
-    }
-  }
-}
-
-const NOTHING: Figures = {
-  preloadMm: null,
-  verdict: null,
-  window: null,
-  pastTravel: false,
-  sure: null,
-};
-
-function surely(figures: Figures, sure: (window: Window | null) => Sureness | null): Figures {
-  return { ...figures, sure: sure(figures.window) };
+/** Length of a checking pushrod opened so far, mm; past its most turns it opens no further. */
+export function openedLengthMm({ closedMm, perTurnMm }: CheckingRod, count48: number): number {
+  return closedMm + Math.min(count48 / TURN, CHECKING_TURNS_MOST) * perTurnMm;
 }
 
 /** The count a reading is said with, 48ths; null where nothing was counted. */

@@ -14,7 +14,7 @@ export type {
   EarWhy,
   Fact,
   FactKind,
-  OneLength,
+  Repeated,
   Standing,
 } from './announce/announcement';
 export { SAID_UNPROVEN } from './announce/count';
@@ -38,9 +38,13 @@ export {
   UNDOABLE,
 } from './events';
 export { evolve, replay } from './evolve';
-export { type Figures, figuresForCount, figuresForReading, windowFor } from './figures';
+export { type Figures, figuresForCount, windowFor } from './figures';
 export { type LandingAnswer, type LandingWord, landingOf, tapOf } from './landing';
-export { LENGTH_GRID_MM, oneLength } from './pushrodAnswer';
+export { type Choosable, choosable, type LeftOut } from './order/choosable';
+export { type FinalLine, finalCheck } from './order/finalCheck';
+export { type OrderTold, orderTold } from './order/orderTold';
+export { offGrid, type PushrodAnswer, pushrodAnswer } from './order/pushrodAnswer';
+export { type GroupStop, groupStops } from './order/stops';
 export { openQuestion, QUESTION_OPEN_MS } from './questions';
 export {
   type CountedReading,
@@ -54,21 +58,27 @@ export {
 export type { Refusal, RefusalCode } from './refusals';
 export { type Reminder, reminders } from './reminders';
 export {
+  type Buying,
+  buyingOf,
   type Calling,
+  type CheckingRod,
   type ClockReading,
   callOf,
+  LENGTH_GRID_MM,
+  lengthConvention,
   markOf,
   mostOf,
   type SetUp,
   stepOf,
   unitOf,
 } from './setUp';
-export { lengthProblems, setUpProblems } from './setUpProblems';
+export { dialProblems, lengthProblems, setUpProblems } from './setUpProblems';
 export {
   type Asked,
   initial,
   type JobState,
   type OpenValve,
+  pushrodFor,
   readingById,
   setUpOf,
   type ValvePhase,
@@ -83,7 +93,19 @@ export {
   type ValveLine,
   valveLine,
 } from './summary';
-export { countTerms, type Sureness, sureOfCount, sureOfDial } from './sure';
+export { type Distrusted, distrusted } from './sure/distrusted';
+export { lengthAs, lengthIn } from './sure/lengthIn';
+export type { Mean } from './sure/meanOf';
+export { figuresForReading } from './sure/readingFigures';
+export { type Compared, type StandingFigure, standingFigure } from './sure/standingFigure';
+export { countTerms, type Sureness } from './sure/sureness';
+export { travelIn } from './sure/travelIn';
+export {
+  type DialTravel,
+  type LengthsTravel,
+  travelByDial,
+  travelByLengths,
+} from './sure/travelOffers';
 export { type ReplayedLog, replayLog, tellLog } from './tellLog';
 export {
   type CrankStop,

@@ -2,6 +2,7 @@ import type { PushrodLength, Turn48, ValveId } from '#valvetrain';
 import { turn48 } from '#valvetrain';
 import type { CrankPosition, Direction } from './events';
 import { type LandingAnswer, resolutionOf } from './landing';
+import type { CheckingRod } from './setUp';
 
 interface ReadingCommon {
   /** The seq of the event that ended it: its name for ever. */
@@ -30,6 +31,8 @@ export interface CountedReading extends ReadingCommon {
   readonly landing: LandingAnswer | null;
   /** The spacing of the marks it was counted by, 48ths. */
   readonly mark48: Turn48;
+  /** The checking pushrod whose turns were counted; absent where the fastener's were. */
+  readonly checking?: CheckingRod;
 }
 
 /** The rocker seated with lash still in it: no preload at all. */

@@ -33,6 +33,7 @@ export type Refusal =
   | { readonly code: 'already torqued'; readonly valve: ValveId | null }
   | { readonly code: 'nothing left here' }
   | { readonly code: 'bad set-up'; readonly problems: readonly Problem[] }
-  | { readonly code: 'bad length'; readonly problems: readonly Problem[] };
+  | { readonly code: 'bad length'; readonly problems: readonly Problem[] }
+  | { readonly code: 'bad dial reading'; readonly problems: readonly Problem[] };
 
 export type RefusalCode = Refusal['code'];

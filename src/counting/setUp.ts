@@ -1,4 +1,16 @@
-import type { Adjuster, Engine, PushrodLength, ValveGroup, ValveId } from '#valvetrain';
+import type {
+  Adjuster,
+  CheckingPushrod,
+  Engine,
+  LengthConvention,
+  Offer,
+  PushrodEnds,
+  PushrodLength,
+  Travel,
+  ValveGroup,
+  ValveId,
+  ZeroFeel,
+} from '#valvetrain';
 import { CLOCK_HOUR, QUARTER, TURN, type Turn48, turn48 } from '#valvetrain';
 
 /** How the builder calls the turns. A stroke is one swing of a ratchet under a cowl, in degrees. */
@@ -9,6 +21,22 @@ export type Calling =
 
 /** What a spoken clock hour reads: the mark on the socket, or nothing (the group is off). */
 export type ClockReading = 'mark' | 'off';
+
+/** A checking pushrod and how its closed length was taken. */
+export interface CheckingRod extends CheckingPushrod {
+  readonly convention: LengthConvention;
+}
+
+/** What pushrods can be had, and how many more than needed are wanted. */
+export interface Buying {
+  readonly offer: Offer;
+  /** How the lengths on offer are stated. */
+  readonly convention: LengthConvention;
+  /** Of each length. */
+  readonly spares: number;
+  /** Balls and oil holes: known, lengths stated in both ways can be compared. */
+  readonly ends: PushrodEnds | null;
+}
 
 /** Everything about one job that is set before counting and may be changed later. Lengths in mm. */
 export interface SetUp {
@@ -31,6 +59,17 @@ export interface SetUp {
   readonly hands: 'alone' | 'with helper';
   /** The pushrod fitted for the test. */
   readonly testPushrod: PushrodLength | null;
+  /** How zero lash is felt for; by up-and-down play if absent. */
+  readonly zeroFeel?: ZeroFeel;
+  /**
+   * The measured travel per quarter turn with its own uncertainty. Holds while the adjuster's
+   * measured travel is this one; a figure typed in its place is good to 2 %.
+   */
+  readonly measuredTravel?: Travel;
+  /** Counted by opening this pushrod to zero lash under a rocker torqued down. */
+  readonly checking?: CheckingRod;
+  /** Absent: lengths every 25 thou, stated as the test pushrod is, no spares. */
+  readonly buying?: Buying;
 }
 
 /** One called unit in 48ths of a turn: a quarter, a whole turn, or the stroke's angle. */
@@ -70,4 +109,24 @@ export const CLOCK_RESOLUTION: Turn48 = CLOCK_HOUR;
 /** A called whole number as a count, 48ths: so many of the called unit. */
 export function callOf(value: number, calling: Calling): Turn48 {
   return turn48(value * unitOf(calling));
+}
+
+/** Pushrods are usually sold every 25 thou: 0.635 mm (common practice). */
+export const LENGTH_GRID_MM = 0.635;
+
+/** How lengths to buy are stated: as the offer says, else as the test pushrod is. */
+export function lengthConvention({ buying, checking, testPushrod }: SetUp): LengthConvention {
+  return buying?.convention ?? checking?.convention ?? testPushrod?.convention ?? 'tip to tip';
+}
+
+/** What can be bought; every 25 thou where nothing else is said. */
+export function buyingOf(setUp: SetUp): Buying {
+  return (
+    setUp.buying ?? {
+      offer: { kind: 'grid', stepMm: LENGTH_GRID_MM, offsetMm: 0 },
+      convention: lengthConvention(setUp),
+      spares: 0,
+      ends: null,
+    }
+  );
 }

@@ -6,10 +6,12 @@ import {
   type PushrodLength,
   windowProblems,
 } from '#valvetrain';
+import { buyingProblems, checkingProblems, travelProblems } from './moreProblems';
 import type { SetUp } from './setUp';
 
 const SHORTEST_MM = 50;
 const LONGEST_MM = 500;
+const MOST_DIAL_MM = 25;
 
 /** What is wrong or odd with a pushrod's length, mm: outside 50 to 500 mm it is refused. */
 export function lengthProblems({ mm }: PushrodLength): readonly Problem[] {
@@ -24,6 +26,13 @@ export function lengthProblems({ mm }: PushrodLength): readonly Problem[] {
   ];
 }
 
+/** What is wrong with a dial reading of a plunger's travel, mm: 0 to 25 is taken. */
+export function dialProblems(travelMm: number): readonly Problem[] {
+  if (Number.isFinite(travelMm) && travelMm >= 0 && travelMm <= MOST_DIAL_MM) return [];
+  const sentence = 'That is no plunger’s travel. Enter 0 to 25 mm (0 to 984 thou).';
+  return [{ field: 'dial', code: 'travel out of range', severity: 'refused', sentence }];
+}
+
 /** Everything refused or odd about a set-up, each with a sentence that says what would be right. */
 export function setUpProblems(setUp: SetUp): readonly Problem[] {
   return [
@@ -34,6 +43,9 @@ export function setUpProblems(setUp: SetUp): readonly Problem[] {
       ? []
       : groupProblems(setUp.groups, setUp.engine)),
     ...(setUp.testPushrod === null ? [] : lengthProblems(setUp.testPushrod)),
+    ...buyingProblems(setUp),
+    ...checkingProblems(setUp),
+    ...travelProblems(setUp),
     ...scopeProblems(setUp),
   ];
 }

@@ -1,4 +1,4 @@
-import type { PushrodLength, Turn48, ValveId } from '#valvetrain';
+import { type PushrodLength, sameValve, type Turn48, type ValveId } from '#valvetrain';
 import type {
   CountedBy,
   CrankPosition,
@@ -70,7 +70,12 @@ export interface JobState {
   readonly status: 'not opened' | 'open' | 'discarded';
   readonly setUps: readonly SetUpVersion[];
   readonly round: { readonly number: number; readonly purpose: RoundPurpose };
+  /** The pushrod fitted, where no valve has one of its own. */
   readonly pushrod: PushrodLength | null;
+  /** Valves with another pushrod than the rest: those of a final check. */
+  readonly fitted: readonly { readonly valve: ValveId; readonly length: PushrodLength | null }[];
+  /** The newest round that measures: what a final check is held against. */
+  readonly measured: number;
   readonly cautionsHeard: boolean;
   readonly crank: Crank;
   readonly open: OpenValve | null;
@@ -89,6 +94,8 @@ export const initial: JobState = {
   setUps: [],
   round: { number: 1, purpose: 'measure' },
   pushrod: null,
+  fitted: [],
+  measured: 1,
   cautionsHeard: false,
   crank: { at: null, heading: null, headingValve: null, handsClear: false, loaded: false },
   open: null,
@@ -107,6 +114,12 @@ export function setUpOf(state: JobState): SetUp | null {
 /** The set-up a reading is figured on. */
 export function setUpAt(state: JobState, seq: number): SetUp | null {
   return state.setUps.find((version) => version.seq === seq)?.setUp ?? null;
+}
+
+/** The pushrod a valve has now. */
+export function pushrodFor(state: JobState, valve: ValveId | null): PushrodLength | null {
+  const own = state.fitted.find((one) => valve !== null && sameValve(one.valve, valve));
+  return own === undefined ? state.pushrod : own.length;
 }
 
 /** The reading with this name; undefined when it was taken back. */

@@ -1,19 +1,24 @@
 import { sameValve, type ValveId, type Verdict } from '#valvetrain';
-import { type Figures, figuresForReading } from './figures';
+import type { Figures } from './figures';
 import type { Reading } from './readings';
 import { type JobState, setUpOf } from './state';
-import { unprovenValves } from './unproven';
+import { type StandingFigure, standingFigure } from './sure/standingFigure';
+import { unprovenValves } from './sure/unproven';
 import { valvesLeft, walkOf } from './walk';
 
 /** One valve of a round with the reading that stands for it. */
 export interface ValveLine {
   readonly valve: ValveId;
+  /** The newest. */
   readonly reading: Reading | null;
+  /** Of what stands: the mean of the readings that are alike. */
   readonly figures: Figures | null;
   /** Figures on the set-up the reading was taken on, where another has been applied since. */
   readonly earlier: Figures | null;
   /** Readings of this valve in this round, the standing one included. */
   readonly readings: number;
+  /** The mean that stands and what was judged of it; null while nothing is read. */
+  readonly standing: StandingFigure | null;
   readonly skipped: boolean;
 }
 
@@ -55,27 +60,33 @@ export function readingsOf(
   );
 }
 
-/** One valve's line in the present round. */
-export function valveLine(state: JobState, valve: ValveId): ValveLine {
-  const readings = readingsOf(state, valve);
+/** One valve's line in a round, the present one unless said. */
+export function valveLine(state: JobState, valve: ValveId, round = state.round.number): ValveLine {
+  const readings = readingsOf(state, valve, round);
   const reading = readings.at(-1) ?? null;
+  const standing = standingFigure(state, readings);
+  const before = standingFigure(state, readings, ({ takenOn, setUp }) => takenOn ?? setUp);
   return {
     valve,
     reading,
-    figures: reading && figuresForReading(state, reading),
-    earlier: reading?.takenOn == null ? null : figuresForReading(state, reading, reading.takenOn),
+    figures: standing?.figures ?? null,
+    earlier: reading?.takenOn == null ? null : (before?.figures ?? null),
     readings: readings.length,
+    standing,
     skipped: state.skipped.some((id) => sameValve(id, valve)),
   };
 }
 
 /** The cylinders of the job in firing order, each with its valves in counting order. */
-export function cylinderSummaries(state: JobState): readonly CylinderSummary[] {
+export function cylinderSummaries(
+  state: JobState,
+  round = state.round.number,
+): readonly CylinderSummary[] {
   const setUp = setUpOf(state);
   if (setUp === null) return [];
   return walkOf(setUp).flatMap(({ cylinder, valves }) => {
     if (cylinder === null) return [];
-    const lines = valves.map((valve) => valveLine(state, valve));
+    const lines = valves.map((valve) => valveLine(state, valve, round));
     return [{ cylinder, lines, done: lines.every(({ reading }) => reading !== null) }];
   });
 }

@@ -19,6 +19,7 @@ const known: Readonly<Record<EventType, true>> = {
   restarted: true,
   repeatStarted: true,
   readingMoved: true,
+  dialRead: true,
   valveLeft: true,
   torqued: true,
   bledDown: true,

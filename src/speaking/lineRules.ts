@@ -68,6 +68,7 @@ const RULES: Readonly<Record<FactKind, LineRule>> = {
   'read only': QUESTION,
 
   read: RESULT,
+  'dial read': RESULT,
   'cylinder done': RESULT,
   'all read': RESULT,
 

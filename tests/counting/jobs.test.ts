@@ -5,7 +5,7 @@ import {
   figuresNow,
   nextStage,
   nextStop,
-  oneLength,
+  pushrodAnswer,
   type SetUp,
   stageOf,
   standingReading,
@@ -106,7 +106,7 @@ describe('parts of an engine', () => {
     expect(stage(job)).toBe('all read');
     expect(engineSummary(job.state)).toMatchObject({ wanted: 2, read: 2 });
     expect(job.state.crank.at?.cylinder).toBe(3);
-    expect(oneLength(job.state)).toMatchObject({ of: 2 });
+    expect(pushrodAnswer(job.state)?.taken).toMatchObject({ of: 2 });
   });
 
   test('a valve that is not in the job, or a cylinder the engine has not got, is refused', () => {

@@ -53,6 +53,7 @@ const everyEvent: Readonly<Record<EventType, true>> = {
   restarted: true,
   repeatStarted: true,
   readingMoved: true,
+  dialRead: true,
   valveLeft: true,
   torqued: true,
   bledDown: true,
@@ -81,6 +82,7 @@ const everyRefusal: Readonly<Record<RefusalCode, true>> = {
   'nothing left here': true,
   'bad set-up': true,
   'bad length': true,
+  'bad dial reading': true,
 };
 
 interface Log {

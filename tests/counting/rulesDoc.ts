@@ -81,6 +81,7 @@ const eventTexts: Readonly<Record<string, string>> = {
   readingMoved: 'reading moved',
   setupChanged: 'set-up changed',
   pushrodFitted: 'pushrod fitted',
+  dialRead: 'read by dial',
   bledDown: 'bled down',
 };
 

@@ -3,7 +3,7 @@ import {
   cylinderSummaries,
   engineSummary,
   LENGTH_GRID_MM,
-  oneLength,
+  pushrodAnswer,
   readingsOf,
   reminders,
   valveLine,
@@ -31,12 +31,12 @@ const two = { ...eightCylinders, scope: [exhaust(1), intake(1)] };
 const bothRead = given(ready(two), [...read(4), next, ...read(3), next]);
 
 describe('summaries', () => {
-  test('a line has its reading, its figures and how many times it was read', () => {
+  test('a line has its newest reading, the mean of all and how many times it was read', () => {
     const job = given(ready(two), [...read(4), repeat, ...read(3)]);
     const line = valveLine(job.state, exhaust(1));
     expect(line).toMatchObject({ readings: 2, skipped: false, earlier: null });
     expect(line.reading).toMatchObject({ count48: 36 });
-    expect((line.figures?.preloadMm ?? 0) / THOU).toBeCloseTo(3 * 19.54, 1);
+    expect((line.figures?.preloadMm ?? 0) / THOU).toBeCloseTo(3.5 * 19.54, 1);
     expect(line.figures?.verdict).toBe('light');
     expect(readingsOf(job.state, exhaust(1))).toHaveLength(2);
   });
@@ -74,16 +74,16 @@ describe('summaries', () => {
 
   test('one length for all is worked out from the readings and their test pushrod', () => {
     // 78.2 and 58.6 thou on 8.000 in; 8.025 puts them at 103.2 and 83.6, both usable.
-    const one = oneLength(bothRead.state);
-    expect(one).toMatchObject({ fits: 2, of: 2 });
-    expect((one?.lengthMm ?? 0) / 25.4).toBeCloseTo(8.025, 6);
+    const one = pushrodAnswer(bothRead.state)?.taken;
+    expect(one).toMatchObject({ scheme: 'one for all', of: 2 });
+    expect((one?.lengths[0]?.lengthMm ?? 0) / 25.4).toBeCloseTo(8.025, 6);
     expect(LENGTH_GRID_MM).toBeCloseTo(25 * THOU, 9);
   });
 
   test('no length where rockers are adjusted, or nothing was fitted', () => {
     const turned = { ...two, rockers: 'adjustable' } as const;
-    expect(oneLength(given(ready(turned), read(4)).state)).toBeNull();
-    expect(oneLength(given(ready({ ...two, testPushrod: null }), read(4)).state)).toBeNull();
+    expect(pushrodAnswer(given(ready(turned), read(4)).state)).toBeNull();
+    expect(pushrodAnswer(given(ready({ ...two, testPushrod: null }), read(4)).state)).toBeNull();
   });
 });
 

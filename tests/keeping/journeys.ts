@@ -148,6 +148,38 @@ const dayTwo: readonly CommandBody[] = [
   { type: 'restore' },
 ];
 
+/** A second day's tools: dial indicator, checking pushrod, lengths to buy, a final check by groups. */
+const dayThree: readonly CommandBody[] = [
+  { type: 'cautionsHeard' },
+  { type: 'readDial', valve: { cylinder: 1, valve: 'exhaust' }, travelMm: 2.24 },
+  {
+    type: 'changeSetUp',
+    setUp: {
+      ...pumpEngine,
+      zeroFeel: 'spinning',
+      measuredTravel: { perQuarterMm: 0.47, uMm: 0.01, basis: 'dial readings' },
+      calling: { way: 'turns' },
+      checking: { closedMm: 180, perTurnMm: 1.27, convention: 'full ball' },
+      buying: {
+        offer: { kind: 'stock', lines: [{ lengthMm: 203.2, quantity: 9 }] },
+        convention: 'tip to tip',
+        spares: 1,
+        ends: [
+          { ballMm: 7.9375, holeMm: 2.54 },
+          { ballMm: 7.9375, holeMm: 2.54 },
+        ],
+      },
+    },
+    appliesTo: 'from here',
+  },
+  { type: 'startRound', purpose: 'final check' },
+  {
+    type: 'fitPushrod',
+    length: { mm: 203.2, convention: 'tip to tip' },
+    valves: [{ cylinder: 1, valve: 'exhaust' }],
+  },
+];
+
 const unnamed: readonly CommandBody[] = [
   { type: 'cautionsHeard' },
   { type: 'chooseValve' },
@@ -165,5 +197,6 @@ const unnamed: readonly CommandBody[] = [
 export const journeys: Readonly<Record<string, readonly JobEvent[]>> = {
   walk: journey('job-walk', pumpEngine, walk),
   'day-two': journey('job-day-two', pumpEngine, dayTwo, 'pedal'),
+  'day-three': journey('job-day-three', pumpEngine, dayThree),
   unnamed: journey('job-unnamed', nothingKnown, unnamed, 'touch'),
 };

@@ -55,7 +55,7 @@ export function line(id: ValveId, preload: number, count48: number): ValveLine {
     torqued: false,
   };
   const one = { valve: id, reading, figures: figures(preload), earlier: null, readings: 1 };
-  return { ...one, skipped: false };
+  return { ...one, standing: null, skipped: false };
 }
 
 const cylinderOne: CylinderSummary = {
@@ -80,11 +80,35 @@ const engine = {
   unnamed: 0,
   unproven: [],
 };
-const oneLength = { lengthMm: thou(8150), fits: 16, of: 16 };
+const oneLength = {
+  kind: 'lengths' as const,
+  scheme: 'one for all' as const,
+  lengths: [{ label: {}, lengthMm: thou(8150), valves: 16 }],
+  fits: 16,
+  of: 16,
+  failing: [],
+};
+const twoLengths = {
+  ...oneLength,
+  scheme: 'by valve' as const,
+  lengths: [
+    { label: { valve: 'exhaust' as const }, lengthMm: thou(8150), valves: 8 },
+    { label: { valve: 'intake' as const }, lengthMm: thou(8175), valves: 8 },
+  ],
+};
+const stops = { kind: 'stops' as const, stops: [{ group: 'All valves', count48: turn48(54) }] };
 const eight = { position: position(8), index: 2, of: 8 };
 const crank = { ...eight, kind: 'turn crank' as const, turnDeg: 90, companion: 5 };
 const t = turn48;
 const exhaust8 = valve(8, 'exhaust');
+const repeated = (agrees: boolean) => ({
+  figures: figures(86),
+  readings: 2,
+  compared: {
+    with: 'repeat' as const,
+    agreement: { agrees, differenceMm: thou(agrees ? 4 : 14), allowedMm: thou(9) },
+  },
+});
 const counted = (count48: number, preload: number | null, verdictChanged = false): Fact => ({
   kind: 'counted',
   count48: t(count48),
@@ -200,16 +224,70 @@ export const moments: readonly Moment[] = [
     fact: { ...read, count48: null, landing: null, figures: figures(0) },
   },
   { moment: 'seated at zero', fact: { ...read, count48: t(0), figures: figures(0) } },
+  {
+    moment: 'a repeat, agreeing',
+    fact: { ...read, repeat: 2, repeated: repeated(true) },
+  },
+  {
+    moment: 'a repeat, not agreeing',
+    fact: { ...read, repeat: 2, repeated: repeated(false) },
+  },
+  { moment: 'first reading of the job', fact: { ...read, bias: true } },
+  {
+    moment: 'by dial indicator',
+    fact: { kind: 'dial read', valve: exhaust8, figures: figures(88), repeated: null },
+  },
+  {
+    moment: 'checking pushrod, valve',
+    fact: {
+      kind: 'valve',
+      valve: exhaust8,
+      direction: 'on',
+      sameCylinder: false,
+      repeat: false,
+      checking: true,
+    },
+  },
+  { moment: 'checking pushrod, closed', fact: { kind: 'start', direction: 'on', checking: true } },
+  {
+    moment: 'checking pushrod, how far',
+    fact: { kind: 'how far?', count48: t(480), checking: true },
+  },
+  {
+    moment: 'checking pushrod, read',
+    fact: { ...read, count48: t(480), figures: { ...figures(null), lengthMm: thou(7300) } },
+  },
+  {
+    moment: 'final check, as predicted',
+    fact: {
+      kind: 'all read',
+      summary: engine,
+      order: { kind: 'final', agree: 16, of: 16, differ: [] },
+      distrusted: [],
+    },
+  },
   { moment: 'cylinder done', fact: { kind: 'cylinder done', cylinder: cylinderOne, left: 7 } },
   { moment: 'last cylinder done', fact: { kind: 'cylinder done', cylinder: cylinderOne, left: 0 } },
-  { moment: 'all done', fact: { kind: 'all read', summary: engine, oneLength } },
+  {
+    moment: 'all done',
+    fact: { kind: 'all read', summary: engine, order: oneLength, distrusted: [] },
+  },
+  {
+    moment: 'all done, two lengths',
+    fact: { kind: 'all read', summary: engine, order: twoLengths, distrusted: [] },
+  },
   {
     moment: 'all done, one length does not fit all',
-    fact: { kind: 'all read', summary: engine, oneLength: { ...oneLength, fits: 14 } },
+    fact: {
+      kind: 'all read',
+      summary: engine,
+      order: { ...oneLength, fits: 14, failing: [valve(3, 'intake'), exhaust8] },
+      distrusted: [{ valve: valve(3, 'intake'), offMm: thou(31), among: 8, causes: [] }],
+    },
   },
   {
     moment: 'all done, adjustable rockers',
-    fact: { kind: 'all read', summary: { ...engine, unnamed: 2 }, oneLength: null },
+    fact: { kind: 'all read', summary: { ...engine, unnamed: 2 }, order: stops, distrusted: [] },
   },
   { moment: 'skipped', fact: { kind: 'skipped', valve: exhaust8 } },
   { moment: 'started over', fact: { kind: 'restarted', atZero: false, direction: 'on' } },
@@ -303,10 +381,20 @@ export const moments: readonly Moment[] = [
       kind: 'summary',
       summary: { ...engine, read: 2, verdicts: [], left: all('intake', [2, 3, 4, 5, 6, 7, 8]) },
       cylinders: [cylinderOne],
-      oneLength: { ...oneLength, fits: 2, of: 2 },
+      order: { ...oneLength, fits: 2, of: 2 },
+      distrusted: [],
     },
   },
-  { moment: 'how sure', fact: { kind: 'how sure', standing: standing({ stage: 'read' }) } },
+  {
+    moment: 'how sure',
+    fact: {
+      kind: 'how sure',
+      standing: standing({ stage: 'read' }),
+      repeated: null,
+      summary: engine,
+      settlesMost: null,
+    },
+  },
   {
     moment: 'set-up changed, for all',
     fact: { kind: 'set-up changed', appliesTo: 'all', readings: 4 },

@@ -29,6 +29,7 @@ export const reasons: readonly Refusal[] = [
   { code: 'nothing left here' },
   { code: 'bad set-up', problems: [problem, problem] },
   { code: 'bad length', problems: [problem] },
+  { code: 'bad dial reading', problems: [problem] },
 ];
 
 export const stages: readonly Stage[] = [
@@ -72,6 +73,7 @@ export const commandTypes: readonly CommandType[] = [
   'repeat',
   'moveReading',
   'nameReading',
+  'readDial',
   'torqued',
   'hold',
   'carryOn',

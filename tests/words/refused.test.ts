@@ -25,6 +25,7 @@ test('every reason has a sentence, and says more than no', () => {
     'nothing left here': true,
     'bad set-up': true,
     'bad length': true,
+    'bad dial reading': true,
   };
   expect(['not now', ...reasons.map(({ code }) => code)].sort()).toEqual(Object.keys(codes).sort());
   const sentences = reasons.map(refusalSentence);

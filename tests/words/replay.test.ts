@@ -33,7 +33,7 @@ test('a list of events gives the captions of the bench, with their seq and time'
   expect(status).toBe(0);
   expect(lines.map((line) => line.slice(15))).toEqual(job.captions);
   expect(lines.at(-1)).toBe(
-    '  10    +1:11  Exhaust of one: four and a half, eighty-eight thousandths, fits.',
+    '  10    +1:11  Exhaust of one: four and a half, eighty-eight thousandths, fits. True preload is a little more: some drag is there before it is felt.',
   );
 });
 

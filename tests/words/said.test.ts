@@ -115,6 +115,7 @@ describe('every moment', () => {
       'how far?': true,
       tapped: true,
       read: true,
+      'dial read': true,
       'cylinder done': true,
       'all read': true,
       skipped: true,

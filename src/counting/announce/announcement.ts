@@ -3,8 +3,11 @@ import type { Stage } from '../allowed';
 import type { CrankPosition, Direction, EventType, Question, RoundPurpose } from '../events';
 import type { Figures } from '../figures';
 import type { LandingAnswer } from '../landing';
+import type { OrderTold } from '../order/orderTold';
 import type { Refusal } from '../refusals';
 import type { CylinderSummary, EngineSummary } from '../summary';
+import type { Distrusted } from '../sure/distrusted';
+import type { Compared } from '../sure/standingFigure';
 
 /** Where the builder stands, for 'where am I', after a take-back and after a rest. */
 export interface Standing {
@@ -16,11 +19,13 @@ export interface Standing {
   readonly position: CrankPosition | null;
 }
 
-/** One length for every valve by the simple rule, mm. */
-export interface OneLength {
-  readonly lengthMm: number;
-  readonly fits: number;
-  readonly of: number;
+/** A valve read more than once: the mean that stands, and how its readings agree. */
+export interface Repeated {
+  readonly figures: Figures;
+  /** Readings in the mean. */
+  readonly readings: number;
+  /** The worst judgement made; null where none can be. */
+  readonly compared: Compared | null;
 }
 
 /** Why an ear is as it is, where its state alone does not say. */
@@ -73,8 +78,10 @@ export type Fact =
       readonly direction: Direction;
       readonly sameCylinder: boolean;
       readonly repeat: boolean;
+      /** A checking pushrod is opened. */
+      readonly checking?: true;
     }
-  | { readonly kind: 'start'; readonly direction: Direction }
+  | { readonly kind: 'start'; readonly direction: Direction; readonly checking?: true }
   | {
       readonly kind: 'counted';
       readonly count48: Turn48;
@@ -84,7 +91,7 @@ export type Fact =
   | { readonly kind: 'still'; readonly count48: Turn48 }
   | { readonly kind: 'asked back'; readonly question: Question }
   | { readonly kind: 'doubted' }
-  | { readonly kind: 'how far?'; readonly count48: Turn48 }
+  | { readonly kind: 'how far?'; readonly count48: Turn48; readonly checking?: true }
   | { readonly kind: 'tapped'; readonly count48: Turn48; readonly past48: Turn48 }
   | {
       readonly kind: 'read';
@@ -97,12 +104,24 @@ export type Fact =
       readonly unproven: number;
       /** What would settle most of them. */
       readonly settlesMost: Remedy['kind'] | null;
+      /** Where it is not the only reading of its valve. */
+      readonly repeated?: Repeated;
+      /** The first preload of the job: drag felt at zero makes the truth a little more. Told once. */
+      readonly bias?: true;
+    }
+  /** Read by dial indicator. */
+  | {
+      readonly kind: 'dial read';
+      readonly valve: ValveId;
+      readonly figures: Figures;
+      readonly repeated: Repeated | null;
     }
   | { readonly kind: 'cylinder done'; readonly cylinder: CylinderSummary; readonly left: number }
   | {
       readonly kind: 'all read';
       readonly summary: EngineSummary;
-      readonly oneLength: OneLength | null;
+      readonly order: OrderTold | null;
+      readonly distrusted: readonly Distrusted[];
     }
   | { readonly kind: 'skipped'; readonly valve: ValveId | null }
   | { readonly kind: 'restarted'; readonly atZero: boolean; readonly direction: Direction }
@@ -127,16 +146,30 @@ export type Fact =
       readonly kind: 'summary';
       readonly summary: EngineSummary;
       readonly cylinders: readonly CylinderSummary[];
-      readonly oneLength: OneLength | null;
+      readonly order: OrderTold | null;
+      readonly distrusted: readonly Distrusted[];
     }
-  | { readonly kind: 'how sure'; readonly standing: Standing }
+  | {
+      readonly kind: 'how sure';
+      /** With the figures that stand for the valve: the mean of its readings. */
+      readonly standing: Standing;
+      readonly repeated: Repeated | null;
+      /** Between valves: the round so far, and what would settle most of what can't be told. */
+      readonly summary: EngineSummary;
+      readonly settlesMost: Remedy['kind'] | null;
+    }
   | {
       readonly kind: 'set-up changed';
       readonly appliesTo: 'all' | 'from here';
       readonly readings: number;
     }
   | { readonly kind: 'round started'; readonly purpose: RoundPurpose }
-  | { readonly kind: 'pushrod fitted'; readonly lengthMm: number | null }
+  | {
+      readonly kind: 'pushrod fitted';
+      readonly lengthMm: number | null;
+      /** Fitted for so many valves only. */
+      readonly valves?: number;
+    }
   | { readonly kind: 'job discarded' }
   | { readonly kind: 'job restored' }
   | { readonly kind: 'refused'; readonly refusal: Refusal }

@@ -1,17 +1,26 @@
 import { turn48 } from '#valvetrain';
 import type { JobEvent } from '../events';
-import { figuresForReading, saidCount } from '../figures';
+import { saidCount } from '../figures';
 import { type JobState, readingById } from '../state';
-import { cylinderSummaries, readingsOf } from '../summary';
-import { settlesMost, unprovenValves } from '../unproven';
+import { cylinderSummaries, readingsOf, valveLine } from '../summary';
+import { figuresForReading } from '../sure/readingFigures';
+import { settlesMost, unprovenValves } from '../sure/unproven';
 import type { Announcement, Cue } from './announcement';
 import { countCue } from './cues';
+import { checkingOf } from './prompt';
+import { repeatedOf } from './repeated';
 import { figuresNow } from './standing';
 import { tell } from './tell';
 
 /** Zero, or the seat a count off starts from. */
 export function started(after: JobState, seq: number): readonly Announcement[] {
-  return [tell({ kind: 'start', direction: after.open?.direction ?? 'on' }, seq, 'zero')];
+  return [
+    tell(
+      { kind: 'start', direction: after.open?.direction ?? 'on', ...checkingOf(after) },
+      seq,
+      'zero',
+    ),
+  ];
 }
 
 /** A count, said when the builder pauses; past the plunger's travel, at once. */
@@ -39,7 +48,7 @@ export function ended(after: JobState, seq: number): readonly Announcement[] {
   const { open } = after;
   if (open === null) return [];
   return open.phase === 'landing'
-    ? [tell({ kind: 'how far?', count48: open.count48 }, seq, 'seat')]
+    ? [tell({ kind: 'how far?', count48: open.count48, ...checkingOf(after) }, seq, 'seat')]
     : result(after, seq, 'seat');
 }
 
@@ -63,9 +72,12 @@ export function result(state: JobState, seq: number, cue: Cue | null): readonly 
   const reading = id === null ? undefined : readingById(state, id);
   if (reading === undefined) return [];
   const { valve, round } = reading;
+  const repeated = valve === null ? null : repeatedOf(valveLine(state, valve, round));
+  const isFirst = state.readings.length === 1 && reading.kind === 'counted';
   const figures = figuresForReading(state, reading);
   const judged = cylinderSummaries(state).flatMap(({ lines }) => lines);
-  const unproven = figures.sure?.against ? Math.max(1, unprovenValves(judged).length) : 0;
+  const stands = repeated?.figures ?? figures;
+  const unproven = stands.sure?.against ? Math.max(1, unprovenValves(judged).length) : 0;
   return [
     tell(
       {
@@ -77,6 +89,8 @@ export function result(state: JobState, seq: number, cue: Cue | null): readonly 
         repeat: valve === null ? 1 : readingsOf(state, valve, round).length,
         unproven,
         settlesMost: unproven === 0 ? null : settlesMost(judged),
+        ...(repeated === null ? {} : { repeated }),
+        ...(isFirst && figures.preloadMm !== null ? { bias: true } : {}),
       },
       seq,
       unproven > SAID_UNPROVEN ? 'unproven' : cue,

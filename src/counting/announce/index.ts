@@ -1,10 +1,13 @@
 import { stageOf } from '../allowed';
 import type { JobEvent } from '../events';
 import { type JobState, readingById } from '../state';
+import { valveLine } from '../summary';
+import { figuresForReading } from '../sure/readingFigures';
 import type { Announcement } from './announcement';
 import { counted, ended, landed, started } from './count';
 import { left } from './leaving';
 import { promptFor } from './prompt';
+import { repeatedOf } from './repeated';
 import { standingOf } from './standing';
 import { takenBack } from './takenBack';
 import { tell } from './tell';
@@ -43,7 +46,9 @@ export function announce(
         ...prompt(),
       ];
     case 'pushrodFitted':
-      return [tell({ kind: 'pushrod fitted', lengthMm: event.length?.mm ?? null }, seq)];
+      return [fitted(event)];
+    case 'dialRead':
+      return dialRead(event, after);
     case 'zeroTouched':
       return after.open?.direction === 'off' ? ended(after, seq) : started(after, seq);
     case 'seated':
@@ -91,6 +96,22 @@ export function announce(
     const fact = promptFor(after, before);
     return fact === null ? [] : [tell(fact, seq)];
   }
+}
+
+function fitted({ seq, length, valves }: JobEvent & { type: 'pushrodFitted' }): Announcement {
+  const some = valves === undefined ? {} : { valves: valves.length };
+  return tell({ kind: 'pushrod fitted', lengthMm: length?.mm ?? null, ...some }, seq);
+}
+
+function dialRead(
+  { seq, valve }: JobEvent & { type: 'dialRead' },
+  after: JobState,
+): readonly Announcement[] {
+  const reading = readingById(after, seq);
+  if (reading === undefined) return [];
+  const figures = figuresForReading(after, reading);
+  const repeated = repeatedOf(valveLine(after, valve));
+  return [tell({ kind: 'dial read', valve, figures, repeated }, seq, 'seat')];
 }
 
 function moved(

@@ -1,7 +1,8 @@
 import { stageOf } from '../allowed';
-import { oneLength } from '../pushrodAnswer';
+import { orderTold } from '../order/orderTold';
 import { type JobState, setUpOf } from '../state';
 import { engineSummary } from '../summary';
+import { distrusted } from '../sure/distrusted';
 import { nextStop, nextValveHere, samePosition, walkOf } from '../walk';
 import type { Fact } from './announcement';
 
@@ -28,11 +29,17 @@ export function promptFor(state: JobState, before: JobState): Fact | null {
             direction: 'on',
             sameCylinder: true,
             repeat: false,
+            ...checkingOf(state),
           };
     case 'to start':
       return valveFact(state, before);
     case 'all read':
-      return { kind: 'all read', summary: engineSummary(state), oneLength: oneLength(state) };
+      return {
+        kind: 'all read',
+        summary: engineSummary(state),
+        order: orderTold(state),
+        distrusted: distrusted(state),
+      };
     case 'not opened':
     case 'discarded':
     case 'held':
@@ -73,5 +80,11 @@ function valveFact(state: JobState, before: JobState): Fact | null {
     direction: open.direction,
     sameCylinder: before.open !== null && was !== null && was.cylinder === open.valve?.cylinder,
     repeat: open.repeatOf !== null,
+    ...checkingOf(state),
   };
+}
+
+/** Marks a fact of a job counted on a checking pushrod. */
+export function checkingOf(state: JobState): { readonly checking?: true } {
+  return setUpOf(state)?.checking === undefined ? {} : { checking: true };
 }

@@ -1,10 +1,13 @@
 import type { AskedFor } from '../commands';
 import type { Decision } from '../decide/decision';
-import { oneLength } from '../pushrodAnswer';
+import { orderTold } from '../order/orderTold';
 import { isOpen } from '../questions';
 import type { JobState } from '../state';
-import { cylinderSummaries, engineSummary } from '../summary';
+import { cylinderSummaries, engineSummary, valveLine } from '../summary';
+import { distrusted } from '../sure/distrusted';
+import { settlesMost } from '../sure/unproven';
 import type { Announcement, Fact } from './announcement';
+import { repeatedOf } from './repeated';
 import { standingOf } from './standing';
 import { tell } from './tell';
 
@@ -44,7 +47,7 @@ function answerFact(state: JobState, about: AskedFor): Fact {
     case 'where':
       return { kind: 'where', standing: standingOf(state) };
     case 'how sure':
-      return { kind: 'how sure', standing: standingOf(state) };
+      return howSure(state);
     case 'left':
       return { kind: 'left', left: engineSummary(state).left, skipped: state.skipped };
     case 'summary':
@@ -52,11 +55,26 @@ function answerFact(state: JobState, about: AskedFor): Fact {
         kind: 'summary',
         summary: engineSummary(state),
         cylinders: cylinderSummaries(state),
-        oneLength: oneLength(state),
+        order: orderTold(state),
+        distrusted: distrusted(state),
       };
     default: {
       const never: never = about;
       return never;
     }
   }
+}
+
+/** What stands for the valve read last here, or between valves the round so far. */
+function howSure(state: JobState): Fact {
+  const standing = standingOf(state);
+  const { valve, stage } = standing;
+  const line = stage === 'read' && valve !== null ? valveLine(state, valve) : null;
+  return {
+    kind: 'how sure',
+    standing: line?.figures == null ? standing : { ...standing, figures: line.figures },
+    repeated: line && repeatedOf(line),
+    summary: engineSummary(state),
+    settlesMost: settlesMost(cylinderSummaries(state).flatMap(({ lines }) => lines)),
+  };
 }

@@ -1,8 +1,9 @@
 import { turn48 } from '#valvetrain';
 import { stageOf } from '../allowed';
-import { type Figures, figuresForCount, figuresForReading } from '../figures';
+import { type Figures, figuresForCount } from '../figures';
 import { readingSaid48 } from '../readings';
 import { type JobState, readingById, setUpOf } from '../state';
+import { figuresForReading } from '../sure/readingFigures';
 import type { Standing } from './announcement';
 
 /** Where the builder stands in this state. */

@@ -5,7 +5,7 @@ import { chooseNext, decideChoose } from './choose';
 import { decideCount } from './count';
 import { type CommandOf, type Draft, happens, notNow } from './decision';
 import { decideSeat, decideZero } from './ends';
-import { decideOpen, decidePushrod, decideRound, decideSetUp } from './job';
+import { decideDial, decideOpen, decidePushrod, decideRound, decideSetUp } from './job';
 import { countByLanding, decideLand, landByCount, landingReading } from './land';
 import { decideMoveReading, decideName } from './mend';
 import {
@@ -28,7 +28,9 @@ export function byType(state: JobState, command: Command): Draft {
     case 'startRound':
       return decideRound(state, command);
     case 'fitPushrod':
-      return decidePushrod(command);
+      return decidePushrod(state, command);
+    case 'readDial':
+      return decideDial(state, command);
     case 'cautionsHeard':
       return happens({ type: 'cautionsHeard' });
     case 'pushrodsLoose':

@@ -1,5 +1,5 @@
 import { openQuestion } from '../questions';
-import type { JobState, OpenValve } from '../state';
+import { type JobState, type OpenValve, setUpOf } from '../state';
 import {
   askBack,
   type CommandOf,
@@ -19,6 +19,9 @@ export function decideZero(state: JobState, open: OpenValve, command: CommandOf<
   }
   if (phase === 'to start') return happens({ type: 'zeroTouched' });
   if (count48 === 0) return unchanged(count48);
+  // A checking pushrod starts closed and is opened to zero lash: there the count ends.
+  if (setUpOf(state)?.checking !== undefined)
+    return doubtedEnd(state, open, command, false) ?? happens({ type: 'seated', loose: false });
   return openQuestion(state, command.at)?.about === 'zero'
     ? happens({ type: 'restarted', atZero: true })
     : askBack({ about: 'zero', counted48: count48 });

@@ -1,8 +1,9 @@
 import type { PushrodLength } from '#valvetrain';
 import type { SetUp } from '../setUp';
-import { lengthProblems, setUpProblems } from '../setUpProblems';
-import type { JobState } from '../state';
-import { type CommandOf, type Draft, happens, refuse } from './decision';
+import { dialProblems, lengthProblems, setUpProblems } from '../setUpProblems';
+import { type JobState, setUpOf } from '../state';
+import { outside } from './choose';
+import { type CommandOf, type Draft, happens, notNow, refuse } from './decision';
 
 /** Opens a job on a set-up that can be used. */
 export function decideOpen({ setUp, app }: CommandOf<'openJob'>): Draft {
@@ -20,8 +21,27 @@ export function decideRound({ round }: JobState, { purpose }: CommandOf<'startRo
 }
 
 /** Another test pushrod is fitted, or none. */
-export function decidePushrod({ length }: CommandOf<'fitPushrod'>): Draft {
-  return badLength(length) ?? happens({ type: 'pushrodFitted', length });
+export function decidePushrod(state: JobState, { length, valves }: CommandOf<'fitPushrod'>): Draft {
+  const setUp = setUpOf(state);
+  const stray = valves?.flatMap((id) => (setUp === null ? [] : (outside(setUp, id) ?? []))).at(0);
+  if (stray !== undefined) return stray;
+  return (
+    badLength(length) ??
+    happens({ type: 'pushrodFitted', length, ...(valves === undefined ? {} : { valves }) })
+  );
+}
+
+/** A valve read by dial indicator instead of counted. */
+export function decideDial(state: JobState, { valve, travelMm }: CommandOf<'readDial'>): Draft {
+  const setUp = setUpOf(state);
+  if (setUp === null) return notNow(state, 'readDial');
+  const problems = dialProblems(travelMm);
+  return (
+    outside(setUp, valve) ??
+    (problems.length > 0
+      ? refuse({ code: 'bad dial reading', problems })
+      : happens({ type: 'dialRead', valve, travelMm }))
+  );
 }
 
 function badSetUp(setUp: SetUp): Draft | null {

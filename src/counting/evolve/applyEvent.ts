@@ -3,6 +3,7 @@ import type { JobEvent } from '../events';
 import type { JobState } from '../state';
 import { moved, named, withReading } from './changeReadings';
 import { setUpChanged } from './changeSetUp';
+import { dialRead } from './dialRead';
 import { onOpenValve, takenUp, without } from './openValve';
 
 /**
@@ -25,12 +26,15 @@ export function applyEvent(state: JobState, event: JobEvent): JobState {
       return {
         ...state,
         round: { number: event.number, purpose: event.purpose },
+        measured: event.purpose === 'measure' ? event.number : state.measured,
         open: null,
         skipped: [],
         crank: { ...state.crank, heading: null, headingValve: null },
       };
     case 'pushrodFitted':
-      return { ...state, pushrod: event.length };
+      return pushrodFitted(state, event);
+    case 'dialRead':
+      return dialRead(state, event);
     case 'cautionsHeard':
       return { ...state, cautionsHeard: true };
     case 'handsClear':
@@ -66,6 +70,16 @@ export function applyEvent(state: JobState, event: JobEvent): JobState {
     default:
       return state.open === null ? state : onOpenValve(state, state.open, event);
   }
+}
+
+/** For all valves, or for those it names. */
+function pushrodFitted(
+  state: JobState,
+  { length, valves }: JobEvent & { type: 'pushrodFitted' },
+): JobState {
+  if (valves === undefined) return { ...state, pushrod: length, fitted: [] };
+  const others = state.fitted.filter(({ valve }) => !valves.some((id) => sameValve(id, valve)));
+  return { ...state, fitted: [...others, ...valves.map((valve) => ({ valve, length }))] };
 }
 
 function positionReached(

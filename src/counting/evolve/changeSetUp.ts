@@ -25,7 +25,7 @@ export function setUpChanged(
     ...state,
     setUps: [...state.setUps, { seq, setUp }],
     readings,
-    pushrod: sameLength(setUpOf(state), setUp) ? state.pushrod : setUp.testPushrod,
+    ...(sameLength(setUpOf(state), setUp) ? {} : { pushrod: setUp.testPushrod, fitted: [] }),
     crank: crankOn(setUp, state.crank),
   };
 }

@@ -3,7 +3,7 @@ import type { JobEvent } from '../events';
 import type { LandingAnswer } from '../landing';
 import type { Reading } from '../readings';
 import { markOf, type SetUp } from '../setUp';
-import { type JobState, type OpenValve, setUpOf } from '../state';
+import { type JobState, type OpenValve, pushrodFor, setUpOf } from '../state';
 
 /** The count ends and is frozen as a reading (C8). */
 export function ended(state: JobState, open: OpenValve, event: JobEvent, loose: boolean): JobState {
@@ -12,7 +12,7 @@ export function ended(state: JobState, open: OpenValve, event: JobEvent, loose: 
   const told = loose ? null : toldInCount(open, setUp);
   const reading = readingOf(state, open, event, setUp, loose, told);
   const asks = !loose && setUp.asksLanding && told === null;
-  const pressed = open.direction === 'on' && !loose;
+  const pressed = open.direction === 'on' && !loose && setUp.checking === undefined;
   return {
     ...state,
     readings: [...state.readings, reading],
@@ -40,7 +40,7 @@ function readingOf(
     id: event.seq,
     valve: open.valve,
     round: state.round.number,
-    pushrod: state.pushrod,
+    pushrod: pushrodFor(state, open.valve),
     position: state.crank.at,
     at: event.at,
     setUp: state.setUps.at(-1)?.seq ?? 0,
@@ -56,5 +56,6 @@ function readingOf(
     count48: turn48(open.count48 - (landing?.past48 ?? 0)),
     landing,
     mark48: markOf(setUp.calling),
+    ...(setUp.checking === undefined ? {} : { checking: setUp.checking }),
   };
 }

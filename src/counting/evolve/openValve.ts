@@ -1,6 +1,6 @@
 import { sameValve, turn48, type ValveId } from '#valvetrain';
 import type { Direction, JobEvent } from '../events';
-import type { JobState, OpenValve } from '../state';
+import { type JobState, type OpenValve, setUpOf } from '../state';
 import { withReading } from './changeReadings';
 import { earlierReading } from './earlierReading';
 import { ended } from './ended';
@@ -78,7 +78,8 @@ function counted(
   open: OpenValve,
   { to48, how }: JobEvent & { type: 'counted' },
 ): JobState {
-  const loaded = state.crank.loaded || (open.direction === 'on' && to48 > 0);
+  const presses = open.direction === 'on' && setUpOf(state)?.checking === undefined;
+  const loaded = state.crank.loaded || (presses && to48 > 0);
   return {
     ...state,
     crank: { ...state.crank, loaded },

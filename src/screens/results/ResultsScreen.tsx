@@ -4,7 +4,7 @@ import { useBench, useServices, useSettings } from '../services';
 import { Action } from '../shell/Action';
 import { exportJob } from '../shell/exportFile';
 import { Page } from '../shell/Page';
-import { LengthPanel } from './LengthPanel';
+import { OrderPanel } from './OrderPanel';
 import { ResultsPlan } from './ResultsPlan';
 import { ResultsTable } from './ResultsTable';
 import { cylinderRows } from './resultRows';
@@ -46,7 +46,7 @@ export function ResultsScreen() {
           </div>
         )}
         <div className={styles.side}>
-          <LengthPanel job={job} units={units} />
+          <OrderPanel job={job} units={units} />
           {setUp?.engine != null && (
             <ResultsPlan job={job} engine={setUp.engine} rows={rows} units={units} />
           )}

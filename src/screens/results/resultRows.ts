@@ -2,7 +2,6 @@ import {
   type CountedReading,
   cylinderSummaries,
   type Figures,
-  figuresForReading,
   type JobState,
   type Reading,
   readingResolution48,
@@ -10,8 +9,9 @@ import {
   readingsOf,
   setUpOf,
   type ValveLine,
+  valveLine,
 } from '#counting';
-import { sameValve, type ValveId } from '#valvetrain';
+import { sameValve } from '#valvetrain';
 import { type Units, writeCount } from '#words';
 import { figureIn } from '../pieces/figureIn';
 import { resultsWords as words } from './resultsWords';
@@ -33,7 +33,7 @@ export function cylinderRows(job: JobState): readonly CylinderRows[] {
     .sort((a, b) => a - b)
     .map((cylinder) => ({
       cylinder,
-      lines: once.filter((id) => id.cylinder === cylinder).map((valve) => namedLine(job, valve)),
+      lines: once.filter((id) => id.cylinder === cylinder).map((valve) => valveLine(job, valve)),
     }));
 }
 
@@ -79,17 +79,4 @@ export function preloadText(units: Units, figures: Figures | null): string {
 /** Counts of the readings before the one that stands, oldest first. */
 export function earlierCounts(job: JobState, line: ValveLine): readonly string[] {
   return readingsOf(job, line.valve).slice(0, -1).map(countText);
-}
-
-function namedLine(job: JobState, valve: ValveId): ValveLine {
-  const readings = readingsOf(job, valve);
-  const reading = readings.at(-1) ?? null;
-  return {
-    valve,
-    reading,
-    figures: reading && figuresForReading(job, reading),
-    earlier: reading?.takenOn == null ? null : figuresForReading(job, reading, reading.takenOn),
-    readings: readings.length,
-    skipped: false,
-  };
 }

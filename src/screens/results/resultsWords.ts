@@ -1,4 +1,4 @@
-import type { LengthConvention, ValveId } from '#valvetrain';
+import type { ValveId, Zone } from '#valvetrain';
 import type { Units } from '#words';
 
 interface Rests {
@@ -8,6 +8,12 @@ interface Rests {
   readonly engine: number;
   readonly cylinders: number;
 }
+
+const zoneWords: Readonly<Record<Zone, string>> = {
+  'proven in': 'proven usable',
+  "can't tell": 'not proven usable',
+  'proven out': 'outside the window',
+};
 
 /** Words of the results, English. */
 export const resultsWords = {
@@ -58,12 +64,7 @@ export const resultsWords = {
   planWatch: 'watch',
   planState: { open: 'counting', next: 'next', skipped: 'skipped' },
 
-  length: 'One length for all',
   whereToStop: 'Where to stop',
-  fits: (fits: number, of: number) =>
-    fits === of
-      ? `Puts ${of === 1 ? 'the one valve' : `all ${of}`} inside the usable window.`
-      : `Puts ${fits} of ${of} inside the usable window; ${of - fits} would not fit.`,
   testLengths: (lengths: readonly string[]) =>
     lengths.length === 1
       ? `Measured on a test pushrod of ${lengths.join('')}.`
@@ -75,21 +76,15 @@ export const resultsWords = {
     const rest = valves < wanted ? ` ${wanted - valves} still to read.` : '';
     return `Rests on ${counted} of ${of}, not on the whole engine.${rest}`;
   },
-  grid: 'Chosen from lengths every 25 thou (0.635 mm): most valves usable, then nearest the target, then shorter.',
-  mixed:
-    'The test lengths were taken in two ways, tip to tip and full ball: bring them to one before ordering.',
-  conventions: {
-    'tip to tip': 'tip to tip',
-    'full ball': 'full ball',
-  } satisfies Record<LengthConvention, string>,
+  byChecking: 'Measured on a checking pushrod.',
   noLength: {
     nothing: 'No length yet: no valve is read.',
     pushrod: 'No length: the readings have no test pushrod’s length. Give it in the set-up.',
     window: 'No length: the set-up has no thread or no lifter kind yet.',
   },
   adjustable: 'These rockers are adjustable: nothing is ordered.',
-  stopAt: (group: string, count: string, preload: string) =>
-    `${group}: stop at about ${count} quarters past zero lash, for ${preload}. Read again once the nut is locked.`,
+  stopAt: (group: string, count: string, preload: string, zone: Zone) =>
+    `${group}: stop at about ${count} quarters past zero lash, for ${preload} (${zoneWords[zone]}). Read again once the nut is locked.`,
   caution:
     'An order for parts is no leave to start the engine: recheck clearances, geometry and torque, and ask a qualified engine builder.',
 

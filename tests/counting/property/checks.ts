@@ -42,7 +42,16 @@ export function alikeAllTheWay(a: JobState, b: JobState): boolean {
 }
 
 /** What may be taken back, without what the bench can't undo: a doubt, an answer, a pressed-in lifter. */
-export function undoablePart({ open, crank, readings, setUps, round, pushrod, skipped }: JobState) {
+export function undoablePart({
+  open,
+  crank,
+  readings,
+  setUps,
+  round,
+  pushrod,
+  fitted,
+  skipped,
+}: JobState) {
   return {
     open: open && { ...open, doubtful: false },
     crank: { at: crank.at, heading: crank.heading, valve: crank.headingValve },
@@ -50,6 +59,7 @@ export function undoablePart({ open, crank, readings, setUps, round, pushrod, sk
     setUps,
     round,
     pushrod,
+    fitted,
     skipped,
   };
 }
@@ -120,6 +130,9 @@ export function walked(events: readonly JobEvent[]) {
       }
       case 'restarted':
         counting = event.atZero;
+        break;
+      case 'dialRead':
+        readings += 1;
         break;
       case 'counted':
         if (!counting) early += 1;

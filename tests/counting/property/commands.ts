@@ -40,6 +40,7 @@ const types: readonly CommandType[] = [
   'changeSetUp',
   'startRound',
   'fitPushrod',
+  'readDial',
   'cautionsHeard',
   'pushrodsLoose',
   'handsClear',
@@ -113,8 +114,17 @@ function bodyOf(type: CommandType, state: JobState, random: Random, wild: boolea
       return { type, purpose: random.pick(['measure', 'final check']) };
     case 'fitPushrod': {
       const mm = random.pick(wild ? [3, Number.POSITIVE_INFINITY] : [200, 203.2, 207.645]);
-      return { type, length: random.chance(0.1) ? null : { mm, convention: 'tip to tip' } };
+      const length = random.chance(0.1) ? null : ({ mm, convention: 'tip to tip' } as const);
+      return random.chance(0.3)
+        ? { type, length, valves: [anyValve(state, random, wild)] }
+        : { type, length };
     }
+    case 'readDial':
+      return {
+        type,
+        valve: anyValve(state, random, wild),
+        travelMm: random.pick(wild ? [-1, 40, Number.NaN] : [1.9, 2.2, 2.24, 2.6, 0]),
+      };
     case 'chooseValve': {
       const { cylinder, valve } = anyValve(state, random, wild);
       return {

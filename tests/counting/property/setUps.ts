@@ -1,5 +1,11 @@
 import type { Calling, SetUp } from '#counting';
-import { type ValveGroup, valvesOf } from '#valvetrain';
+import {
+  type LengthConvention,
+  type Offer,
+  type PushrodEnds,
+  type ValveGroup,
+  valvesOf,
+} from '#valvetrain';
 import {
   allValves,
   countNow,
@@ -46,6 +52,7 @@ export function anySetUp(random: Random): SetUp {
     clock: random.pick(['mark', 'mark', 'off']),
     hands: random.pick(['alone', 'with helper']),
     testPushrod: random.pick([eightCylinders.testPushrod, null]),
+    ...anyMore(random),
   };
 }
 
@@ -56,9 +63,42 @@ export function badSetUp(random: Random): SetUp {
     { ...good, engine: four, scope: [] },
     { ...good, engine: four, scope: [exhaust(9)] },
     { ...good, adjuster: { kind: 'pivot', pitchMm: 0, rockerRatio: 1.7, leanDeg: 0 } },
+    { ...good, checking: { closedMm: 0, perTurnMm: 1.27, convention: 'full ball' } },
     { ...good, testPushrod: { mm: Number.NaN, convention: 'tip to tip' } },
     { ...good, groups: [{ ...allValves, window: { ...longTravel, usableMinMm: 9 } }] },
   ]);
+}
+
+/** What a set-up may say besides, each now and then. */
+function anyMore(random: Random): Partial<SetUp> {
+  return {
+    ...(random.chance(0.3) ? { zeroFeel: 'spinning' as const } : {}),
+    ...(random.chance(0.2)
+      ? {
+          calling: { way: 'turns' as const },
+          checking: { closedMm: 180, perTurnMm: 1.27, convention: 'full ball' as const },
+        }
+      : {}),
+    ...(random.chance(0.3)
+      ? {
+          buying: {
+            offer: random.pick<Offer>([
+              { kind: 'grid', stepMm: 1.27, offsetMm: 0 },
+              { kind: 'stock', lines: [{ lengthMm: 203.2, quantity: 3 }] },
+            ]),
+            convention: random.pick<LengthConvention>(['tip to tip', 'full ball']),
+            spares: 1,
+            ends: random.pick<PushrodEnds | null>([
+              null,
+              [
+                { ballMm: 8, holeMm: 2.5 },
+                { ballMm: 8, holeMm: 2.5 },
+              ],
+            ]),
+          },
+        }
+      : {}),
+  };
 }
 
 function anyCalling(random: Random): Calling {

@@ -59,7 +59,10 @@ export const eventShape = z.discriminatedUnion('type', [
   }),
   event('setupChanged', { setUp: setUpShape, appliesTo: z.enum(['all', 'from here']) }),
   event('roundStarted', { number: seq, purpose: z.enum(['measure', 'final check']) }),
-  event('pushrodFitted', { length: z.nullable(pushrodLength) }),
+  event('pushrodFitted', {
+    length: z.nullable(pushrodLength),
+    valves: z.exactOptional(listOf(valveId, 24)),
+  }),
   event('cautionsHeard', {}),
   event('handsClear', { position: crankPosition }),
   event('positionReached', { position: crankPosition, valve: valveId }),
@@ -78,6 +81,7 @@ export const eventShape = z.discriminatedUnion('type', [
   event('restarted', { atZero: z.boolean() }),
   event('repeatStarted', { valve: z.nullable(valveId) }),
   event('readingMoved', { reading: z.union([seq, z.literal('open')]), to: valveId }),
+  event('dialRead', { valve: valveId, travelMm: numberFrom(0, 25) }),
   event('valveLeft', {
     valve: z.nullable(valveId),
     skipped: z.boolean(),

@@ -65,6 +65,29 @@ const calling = z.discriminatedUnion('way', [
   z.strictObject({ way: z.literal('strokes'), degrees: z.literal([30, 45, 60, 90]) }),
 ]);
 
+const convention = z.enum(['tip to tip', 'full ball']);
+
+const measuredTravel = z.strictObject({
+  perQuarterMm: mm,
+  uMm: mm,
+  basis: z.enum(['geometry', 'measured', 'dial readings', 'two test lengths']),
+});
+
+const pushrodEnd = z.strictObject({ ballMm: mm, holeMm: mm });
+
+const buying = z.strictObject({
+  offer: z.discriminatedUnion('kind', [
+    z.strictObject({ kind: z.literal('grid'), stepMm: mm, offsetMm: mm }),
+    z.strictObject({
+      kind: z.literal('stock'),
+      lines: listOf(z.strictObject({ lengthMm: mm, quantity: wholeFrom(0, 10_000) }), 200),
+    }),
+  ]),
+  convention,
+  spares: wholeFrom(0, 100),
+  ends: z.nullable(z.readonly(z.tuple([pushrodEnd, pushrodEnd]))),
+});
+
 export const setUpShape = z.strictObject({
   name: text(2000),
   engine: z.nullable(engine),
@@ -78,4 +101,8 @@ export const setUpShape = z.strictObject({
   clock: z.enum(['mark', 'off']),
   hands: z.enum(['alone', 'with helper']),
   testPushrod: z.nullable(pushrodLength),
+  zeroFeel: z.exactOptional(z.enum(['up-and-down play', 'spinning'])),
+  measuredTravel: z.exactOptional(measuredTravel),
+  checking: z.exactOptional(z.strictObject({ closedMm: mm, perTurnMm: mm, convention })),
+  buying: z.exactOptional(buying),
 });

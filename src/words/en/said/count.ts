@@ -89,8 +89,12 @@ function either(options: readonly Turn48[], context: SayingContext): string {
 }
 
 /** 'How far?' past the last mark. */
-export function howFar({ count48 }: CountFact<'how far?'>, context: SayingContext): string {
+export function howFar(
+  { count48, checking }: CountFact<'how far?'>,
+  context: SayingContext,
+): string {
   if (!isFull(context)) return 'How far?';
+  if (checking) return `Zero lash. How far past ${countWords(count48, context)}?`;
   return `Seated. How far past ${countWords(count48, context)}?`;
 }
 

@@ -27,14 +27,15 @@ export function countWithUnit(count48: Turn48, context: CountContext): string {
  * would carry it across an edge of the window. '' while it is not known.
  */
 export function figureWords(figures: Figures, context: SayingContext): string {
-  const { preloadMm, window } = figures;
+  const { preloadMm, window, lengthMm } = figures;
+  if (lengthMm !== undefined) return pushrodWords(lengthMm, context);
   return preloadMm === null ? '' : lengthWords(preloadMm, window, context);
 }
 
 /** A preload with its unit where whole sentences are said: 'seventy-eight thousandths'. */
 export function figureWithUnit(figures: Figures, context: SayingContext): string {
   const words = figureWords(figures, context);
-  if (words === '' || !isFull(context)) return words;
+  if (words === '' || !isFull(context) || figures.lengthMm !== undefined) return words;
   return `${words} ${context.units === 'mm' ? 'millimetres' : 'thousandths'}`;
 }
 
@@ -51,6 +52,12 @@ export function bandWords(window: Window, context: SayingContext): string {
   const from = lengthWords(window.usableMinMm, null, context);
   const to = lengthWords(window.usableMaxMm, null, context);
   return from === '' || to === '' ? '' : `${from} to ${to}`;
+}
+
+/** A short length by itself, with its unit: 'nine thousandths'. */
+export function amountWords(mm: number, context: SayingContext): string {
+  const words = lengthWords(mm, null, context);
+  return words === '' ? '' : `${words} ${context.units === 'mm' ? 'millimetres' : 'thousandths'}`;
 }
 
 /** A pushrod's length: 'eight, one fifty', or millimetres. */

@@ -49,6 +49,8 @@ function lineOf(fact: Fact, context: SayingContext): string {
       return count.tapped(fact, context);
     case 'read':
       return result.read(fact, context);
+    case 'dial read':
+      return result.dialRead(fact, context);
     case 'cylinder done':
       return result.cylinderDone(fact, context);
     case 'all read':

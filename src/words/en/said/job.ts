@@ -38,9 +38,11 @@ export function roundStarted({ purpose }: JobFact<'round started'>): string {
 }
 
 export function pushrodFitted(
-  { lengthMm }: JobFact<'pushrod fitted'>,
+  { lengthMm, valves }: JobFact<'pushrod fitted'>,
   context: SayingContext,
 ): string {
+  if (valves !== undefined && lengthMm !== null)
+    return sentence(`${pushrodWords(lengthMm, context)} for ${howMany(valves, 'valve')}`);
   return lengthMm === null
     ? 'No test pushrod noted.'
     : `Test pushrod ${pushrodWords(lengthMm, context)}.`;

@@ -45,6 +45,8 @@ export function refused(refusal: Refusal, context: CountContext): string {
       return problems('Set-up not taken.', refusal.problems);
     case 'bad length':
       return problems('Length not taken.', refusal.problems);
+    case 'bad dial reading':
+      return problems('Dial reading not taken.', refusal.problems);
     default: {
       const never: never = refusal;
       return never;

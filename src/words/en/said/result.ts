@@ -9,29 +9,48 @@ import {
   figureWords,
   verdictWords,
 } from './figures';
-import { capital, commas, isFull, lines, sentence, valveOf } from './pieces';
+import { capital, commas, isFull, lines, sentence, valveName, valveOf } from './pieces';
+import { repeatedWords } from './repeated';
 import { judgedWords, manyUnproven, settlingWords } from './sure';
 
 type ResultFact<K extends Fact['kind']> = Extract<Fact, { kind: K }>;
 
 /** A valve's result: 'Four and a half, eighty-eight, fits.' */
 export function read(fact: ResultFact<'read'>, context: SayingContext): string {
-  const { figures } = fact;
+  const { figures, repeated } = fact;
+  const isMean = repeated !== undefined && repeated.readings > 1;
   const line = commas(
     landed(fact, context),
     figureWithUnit(fact.count48 === null || fact.count48 === 0 ? noFigure(fact) : figures, context),
-    figures.pastTravel ? "past the plunger's travel" : verdictOf(fact),
+    isMean ? '' : figures.pastTravel ? "past the plunger's travel" : verdictOf(fact),
     context.unkept ? 'not kept' : '',
   );
   const many =
     fact.unproven === SAID_UNPROVEN + 1 ? manyUnproven(fact.unproven, fact.settlesMost) : '';
-  if (!isFull(context)) return lines(sentence(line), many);
+  const mean = repeated === undefined ? '' : repeatedWords(repeated, context);
+  if (!isFull(context)) return lines(sentence(line), mean, many);
   const again = fact.repeat > 1 ? `, reading ${cardinal(fact.repeat)}` : '';
   const few = fact.unproven > 0 && fact.unproven <= SAID_UNPROVEN;
   return lines(
     sentence(`${valveOf(fact.valve)}${again}: ${line}`),
-    wanted(figures, context),
-    few ? settlingWords(figures.sure?.settling ?? null) : many,
+    isMean ? '' : wanted(figures, context),
+    mean,
+    few ? settlingWords((repeated?.figures ?? figures).sure?.settling ?? null) : many,
+    fact.bias ? BIAS : '',
+  );
+}
+
+/** Said once a job: it leans one way, and no count removes it. */
+const BIAS = 'True preload is a little more: some drag is there before it is felt.';
+
+/** Read by dial indicator: 'Eight exhaust by dial: eighty-eight, fits.' */
+export function dialRead(fact: ResultFact<'dial read'>, context: SayingContext): string {
+  const { figures, repeated, valve } = fact;
+  const isMean = repeated !== null && repeated.readings > 1;
+  const line = commas(figureWithUnit(figures, context), isMean ? '' : judgedWords(figures));
+  return lines(
+    sentence(`${isFull(context) ? valveOf(valve) : valveName(valve)} by dial: ${line}`),
+    repeated === null ? '' : repeatedWords(repeated, context),
   );
 }
 

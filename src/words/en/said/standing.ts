@@ -3,7 +3,8 @@ import type { SayingContext } from '../../context';
 import { cardinal, sayClock } from '../numbers';
 import { countWithUnit, countWords, figureWithUnit, figureWords, verdictWords } from './figures';
 import { capital, commas, isFull, lines, sentence, valveName, valveOf } from './pieces';
-import { giveOrTake, provenWords } from './sure';
+import { repeatedWords } from './repeated';
+import { giveOrTake, otherwise, provenWords, unprovenSoFar } from './sure';
 
 type StandingFact<K extends Fact['kind']> = Extract<Fact, { kind: K }>;
 
@@ -75,6 +76,7 @@ const things: Partial<Record<StandingFact<'taken back'>['undone'], string>> = {
   valveNamed: "the valve's name",
   readingMoved: "the valve's name",
   torqued: 'torqued',
+  dialRead: 'the dial reading',
 };
 
 function cameBack(
@@ -107,7 +109,8 @@ export function held({ standing }: StandingFact<'held'>, context: SayingContext)
 }
 
 /** The figure of the reading open now, what it is good for, and what would settle it. */
-export function howSure({ standing }: StandingFact<'how sure'>, context: SayingContext): string {
+export function howSure(fact: StandingFact<'how sure'>, context: SayingContext): string {
+  const { standing, repeated } = fact;
   const { stage, figures } = standing;
   switch (stage) {
     case 'counting':
@@ -118,12 +121,15 @@ export function howSure({ standing }: StandingFact<'how sure'>, context: SayingC
       return figures?.sure == null
         ? 'Nothing measured here to be sure of.'
         : lines(
-            sentence(figureWithUnit(figures, context)),
+            repeated === null || repeated.readings < 2
+              ? sentence(figureWithUnit(figures, context))
+              : repeatedWords(repeated, context),
             giveOrTake(figures.sure, context),
             figures.verdict === null ? '' : provenWords(figures.sure),
+            otherwise(figures.sure.settling),
           );
     default:
-      return 'No reading open.';
+      return unprovenSoFar(fact);
   }
 }
 

@@ -1,8 +1,8 @@
-import type { EngineSummary, Fact, OneLength } from '#counting';
+import type { EngineSummary, Fact } from '#counting';
 import type { ValveId } from '#valvetrain';
 import type { SayingContext } from '../../context';
 import { cardinal, sayWhole } from '../numbers';
-import { pushrodWords } from './figures';
+import { distrustedLine, orderLine } from './order';
 import { capital, howMany, isFull, lines, listed, sentence, valveName } from './pieces';
 import { cylinderLine } from './result';
 
@@ -13,27 +13,29 @@ const MOST_NAMED = 4;
 
 /** 'Sixteen read. One length fits all: eight, one fifty.' */
 export function allRead(fact: SummaryFact<'all read'>, context: SayingContext): string {
-  const { summary, oneLength } = fact;
-  const byVerdict = isFull(context) || oneLength === null;
+  const { summary, order } = fact;
+  const byVerdict = isFull(context) || order === null;
   return lines(
     readSoFar(summary, context),
     byVerdict ? verdicts(summary, isFull(context)) : '',
-    oneLength === null ? '' : lengthLine(oneLength, summary, context),
+    order === null ? '' : orderLine(order, summary.read, context),
     unproven(summary),
+    distrustedLine(fact.distrusted, context),
     unnamed(summary, context),
   );
 }
 
 /** Every cylinder in full, then the engine. */
 export function summaryRead(fact: SummaryFact<'summary'>, context: SayingContext): string {
-  const { summary, cylinders, oneLength } = fact;
+  const { summary, cylinders, order } = fact;
   const begun = cylinders.filter((one) => one.lines.some(({ reading }) => reading !== null));
   return lines(
     ...begun.map((cylinder) => cylinderLine(cylinder, context)),
     readSoFar(summary, context),
     verdicts(summary, true),
-    oneLength === null ? '' : lengthLine(oneLength, summary, context),
+    order === null ? '' : orderLine(order, summary.read, context),
     unproven(summary),
+    distrustedLine(fact.distrusted, context),
     unnamed(summary, context),
   );
 }
@@ -67,14 +69,6 @@ function verdicts({ verdicts: found }: EngineSummary, all: boolean): string {
       sentence(`${cardinal(valves.length)} ${verdict}${named(valves)}`),
     );
   return lines(all && fitting > 0 ? sentence(`${cardinal(fitting)} fit`) : '', ...out);
-}
-
-function lengthLine(answer: OneLength, { read }: EngineSummary, context: SayingContext): string {
-  const { lengthMm, fits, of } = answer;
-  const length = pushrodWords(lengthMm, context);
-  if (fits === 0) return 'No one length fits.';
-  if (fits === of && of === read) return `One length fits all: ${length}.`;
-  return sentence(`${length} fits ${cardinal(fits)} of ${cardinal(of)}`);
 }
 
 function unnamed({ unnamed: nameless, wanted }: EngineSummary, context: SayingContext): string {

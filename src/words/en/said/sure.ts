@@ -1,9 +1,9 @@
-import type { Figures, Sureness } from '#counting';
+import type { Fact, Figures, Sureness } from '#counting';
 import { AGREEMENT_FACTOR, type Recounts, type Remedy, type Settling } from '#valvetrain';
 import type { SayingContext } from '../../context';
 import { cardinal, sayMm, sayThou } from '../numbers';
 import { verdictWords } from './figures';
-import { lines, sentence } from './pieces';
+import { howMany, lines, listed, sentence, valveName } from './pieces';
 
 /** The verdict as a result says it: its word, or 'can't tell from light' near a limit that hurts. */
 export function judgedWords({ sure, verdict }: Figures): string {
@@ -66,12 +66,39 @@ export function provenWords({ against, settling }: Sureness): string {
 
 /** Said once, when more valves can't be told than are worth a line each. */
 export function manyUnproven(count: number, settlesMost: Remedy['kind'] | null): string {
-  const how: Readonly<Record<Remedy['kind'], string>> = {
-    'measure the travel': 'measuring the travel settles most',
-    recount: 'more counts settle most',
-    'read by the hour': 'reading by the hour settles most',
-    'dial indicator': 'a dial indicator settles most',
-  };
-  const settles = settlesMost === null ? '' : `: ${how[settlesMost]}`;
+  const settles = settlesMost === null ? '' : `: ${mostly[settlesMost]}`;
   return `${sentence(`${cardinal(count)} can't be told${settles}`)} From here a tone says so.`;
 }
+
+/** The next thing that would settle it as well: 'Or use a dial indicator.' */
+export function otherwise(settling: Settling | null): string {
+  if (settling === null || settling.first === null) return '';
+  const { first } = settling;
+  const next = settling.remedies.find((remedy) => remedy.settles && remedy.kind !== first.kind);
+  return next === undefined ? '' : `Or ${remedyWords(next)}.`;
+}
+
+/** More valves than this are counted, not named. */
+const MOST_NAMED = 4;
+
+/** Between valves: how many of those read can't be told, and what settles most of them. */
+export function unprovenSoFar({
+  summary,
+  settlesMost,
+}: Extract<Fact, { kind: 'how sure' }>): string {
+  const { unproven, read } = summary;
+  if (read === 0) return 'Nothing read yet.';
+  if (unproven.length === 0) return 'No verdict is in doubt.';
+  const names = unproven.length > MOST_NAMED ? '' : `: ${listed(unproven.map(valveName))}`;
+  return lines(
+    sentence(`${howMany(unproven.length, 'valve')} can't be told${names}`),
+    settlesMost === null ? '' : sentence(mostly[settlesMost]),
+  );
+}
+
+const mostly: Readonly<Record<Remedy['kind'], string>> = {
+  'measure the travel': 'measuring the travel settles most',
+  recount: 'more counts settle most',
+  'read by the hour': 'reading by the hour settles most',
+  'dial indicator': 'a dial indicator settles most',
+};

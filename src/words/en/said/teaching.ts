@@ -8,8 +8,9 @@ export function teaching(fact: Fact): string {
     case 'turn crank':
       return 'A few degrees either way do no harm; overshot, go round again, never back.';
     case 'pushrods loose?':
-      return 'Roll each in your fingers: when it is free, its lifter has bled down.';
+      return 'Five to ten minutes is one published figure; time alone is no proof.';
     case 'valve':
+      if (fact.checking) return 'Zero lash is where the up and down play has just gone.';
       return fact.direction === 'on'
         ? 'Zero lash is where the up and down play has just gone.'
         : 'The first of it is only bolt stretch.';
@@ -26,7 +27,7 @@ export function teaching(fact: Fact): string {
     case 'taken back':
       return 'Take back again to go further.';
     case 'all read':
-      return fact.oneLength === null
+      return fact.order?.kind !== 'lengths'
         ? ''
         : 'A length to order is no leave to start: recheck clearances first.';
     default:

@@ -14,6 +14,8 @@ export function valve(fact: ValveFact<'valve'>, context: SayingContext): string 
     return sentence(`${name}${again}${off ? ', counting off' : ''}`);
   }
   const name = capital(valveOf(fact.valve));
+  if (fact.checking)
+    return `${name}: rocker torqued down, checking pushrod screwed right in, then say zero.`;
   if (off) return `${name}, counting off: loosen until the rocker just leaves its stand.`;
   return fact.repeat
     ? `${name} again: back it off, then run it down to zero lash.`
@@ -23,6 +25,7 @@ export function valve(fact: ValveFact<'valve'>, context: SayingContext): string 
 /** The count may begin: a tick says it when terse. */
 export function start(fact: ValveFact<'start'>, context: SayingContext): string {
   if (!isFull(context)) return '';
+  if (fact.checking) return 'Closed. Open it, counting turns, to zero lash.';
   return fact.direction === 'on'
     ? 'Zero. Mark the socket at twelve.'
     : 'Off its stand. Mark the socket at twelve, count to first play.';

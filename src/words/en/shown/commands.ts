@@ -11,6 +11,7 @@ export const commands: Readonly<Record<CommandType, CommandWords>> = {
   changeSetUp: { name: 'Change the set-up', hint: 'For all readings, or from here on.' },
   startRound: { name: 'New round', hint: 'Counts every valve again; old readings stay.' },
   fitPushrod: { name: 'Test pushrod fitted', hint: 'Its length goes with the readings.' },
+  readDial: { name: 'Dial reading', hint: 'Plunger travel, in place of a count.' },
   cautionsHeard: { name: 'Cautions heard', hint: 'Once a job.' },
   pushrodsLoose: { name: 'Pushrods loose', hint: 'The lifters have bled down.' },
   handsClear: { name: 'Hands clear', hint: 'Nobody’s hands on the engine.' },

@@ -1,13 +1,9 @@
 import {
   type CountedValve,
   type CountTerms,
-  countedPreload,
-  dialPreload,
   guardMm,
-  QUARTER,
   type Settling,
   settles,
-  travelOf,
   type UncertainPreload,
   uncertaintyMm,
   type VerdictResult,
@@ -15,8 +11,8 @@ import {
   type Window,
   ZERO_FEEL_QUARTERS,
 } from '#valvetrain';
-import { type CountedReading, readingCount48, readingResolution48 } from './readings';
-import type { SetUp } from './setUp';
+import { type CountedReading, readingResolution48 } from '../readings';
+import type { SetUp } from '../setUp';
 
 /** How sure a reading is. Lengths in mm. */
 export interface Sureness {
@@ -33,41 +29,28 @@ export interface Sureness {
 }
 
 /** What limits a counted reading: how finely it was read, and how its zero was felt. */
-export function countTerms(reading: CountedReading): CountTerms {
+export function countTerms(reading: CountedReading, { zeroFeel }: SetUp): CountTerms {
   return {
     resolution48: readingResolution48(reading),
-    zeroFeelQuarters: ZERO_FEEL_QUARTERS['up-and-down play'],
+    zeroFeelQuarters: ZERO_FEEL_QUARTERS[zeroFeel ?? 'up-and-down play'],
   };
 }
 
-/** How sure a counted reading is on this set-up; null while its travel is not known. */
-export function sureOfCount(
-  setUp: SetUp,
-  reading: CountedReading,
-  window: Window | null,
-): Sureness | null {
-  if (setUp.adjuster === null) return null;
-  const counted: CountedValve = {
-    quarters: readingCount48(reading) / QUARTER,
-    counts: [countTerms(reading)],
-    travel: travelOf(setUp.adjuster),
-  };
-  const preload = countedPreload(counted.quarters, counted.counts, counted.travel);
-  return sureness(preload, window, window === null ? null : settles(counted, window));
-}
-
-/** How sure a dial indicator's reading is. */
-export function sureOfDial(travelMm: number, window: Window | null): Sureness {
-  return sureness(dialPreload(travelMm), window, null);
-}
-
-function sureness(
+/** How sure a preload is, beside the limits of its window; `counted` where turns were counted. */
+export function surenessOf(
   preload: UncertainPreload,
   window: Window | null,
-  settling: Settling | null,
+  counted: CountedValve | null = null,
 ): Sureness {
   const { ownMm, commonMm, preloadMm } = preload;
   const uMm = uncertaintyMm(preload);
   const against = window === null ? undefined : verdict(preloadMm, window, uMm).against;
-  return { uMm, ownMm, commonMm, guardMm: guardMm(preload), against: against ?? null, settling };
+  return {
+    uMm,
+    ownMm,
+    commonMm,
+    guardMm: guardMm(preload),
+    against: against ?? null,
+    settling: window === null || counted === null ? null : settles(counted, window),
+  };
 }

@@ -1,5 +1,5 @@
 import type { Remedy, ValveId } from '#valvetrain';
-import type { Figures } from './figures';
+import type { Figures } from '../figures';
 
 /** A valve with its figures. */
 interface Judged {

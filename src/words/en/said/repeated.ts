@@ -1,0 +1,44 @@
+import type { Repeated } from '#counting';
+import type { SayingContext } from '../../context';
+import { cardinal } from '../numbers';
+import { amountWords, figureWithUnit } from './figures';
+import { commas, isFull, lines, sentence } from './pieces';
+import { judgedWords } from './sure';
+
+/** What stands for a valve read more than once: 'Mean of two, eighty-six, fits. They agree.' */
+export function repeatedWords(
+  { figures, readings, compared }: Repeated,
+  context: SayingContext,
+): string {
+  const mean =
+    readings < 2
+      ? ''
+      : sentence(
+          commas(
+            `mean of ${cardinal(readings)}`,
+            figureWithUnit(figures, context),
+            judgedWords(figures),
+          ),
+        );
+  return lines(mean, compared === null ? '' : comparedWords(compared, context));
+}
+
+/** Whether two ways of knowing a valve agree; told in full, or where they don't. */
+function comparedWords(
+  { with: what, agreement }: NonNullable<Repeated['compared']>,
+  context: SayingContext,
+): string {
+  const { agrees, differenceMm, allowedMm } = agreement;
+  if (agrees) return isFull(context) ? `${subjects[what]} agree.` : '';
+  const by = amountWords(Math.abs(differenceMm), context);
+  if (!isFull(context)) return `${subjects[what]} differ by ${by}.`;
+  const noise = amountWords(allowedMm, context);
+  return `${subjects[what]} differ by ${by}, and only ${noise} is the noise of it: count again.`;
+}
+
+const subjects: Readonly<Record<NonNullable<Repeated['compared']>['with'], string>> = {
+  repeat: 'The repeats',
+  count: 'Dial and count',
+  dial: 'Count and dial',
+  'other pushrod': 'The two pushrods',
+};
