@@ -1,6 +1,6 @@
 import type { CommandType } from './commands';
 import { type JobState, setUpOf } from './state';
-import { nextStop, nextValveHere, samePosition, valvesLeft } from './walk';
+import { nextStop, nextValveHere, standsAt, valvesLeft } from './walk';
 
 /** What the bench is doing now: the one thing that decides which commands make sense. */
 export type Stage =
@@ -33,8 +33,7 @@ function stageBetweenValves(state: JobState): Stage {
   if (valvesLeft(state).length === 0 && state.crank.heading === null) return 'all read';
   const stop = nextStop(state);
   if (stop === null) return 'all read';
-  if (samePosition(state.crank.at, stop.position) && nextValveHere(state) !== undefined)
-    return 'choose valve';
+  if (standsAt(state, stop.position) && nextValveHere(state) !== undefined) return 'choose valve';
   if (state.crank.loaded) return 'pushrods loose';
   if (setUp.hands === 'with helper' && !state.crank.handsClear) return 'hands clear';
   return 'turning';
@@ -69,9 +68,9 @@ const BY_STAGE: Readonly<Record<Stage, readonly CommandType[]>> = {
   cautions: [...ALWAYS, 'advance', 'cautionsHeard', 'fitPushrod', 'readDial', 'startRound'],
   'pushrods loose': [...ALWAYS, ...BETWEEN],
   'hands clear': [...ALWAYS, ...BETWEEN, 'handsClear', 'crankThere'],
-  turning: [...ALWAYS, ...BETWEEN, 'handsClear', 'crankThere'],
+  turning: [...ALWAYS, ...BETWEEN, 'handsClear', 'crankThere', 'overshot'],
   'choose valve': [...ALWAYS, ...BETWEEN, 'next', 'loosening'],
-  'to start': [...ALWAYS, ...BETWEEN, 'next', 'zero', 'loosening', 'seat'],
+  'to start': [...ALWAYS, ...BETWEEN, 'next', 'zero', 'loosening', 'seat', 'overshot'],
   counting: [
     ...ALWAYS,
     'advance',

@@ -28,6 +28,8 @@ export type CommandBody =
   | { readonly type: 'pushrodsLoose' }
   | { readonly type: 'handsClear' }
   | { readonly type: 'crankThere' }
+  /** The crank was turned past where it was sent. */
+  | { readonly type: 'overshot' }
   /** Whatever the bench does next: the one pedal's hold. */
   | { readonly type: 'advance' }
   /** Neither named: the next valve of the walk, or one without a name. */

@@ -59,6 +59,8 @@ export type EventBody =
   | { readonly type: 'cautionsHeard' }
   | { readonly type: 'handsClear'; readonly position: CrankPosition }
   | { readonly type: 'positionReached'; readonly position: CrankPosition; readonly valve: ValveId }
+  /** The crank went past the position; it goes round again to it. */
+  | { readonly type: 'overshot'; readonly position: CrankPosition; readonly valve: ValveId }
   | {
       readonly type: 'valveChosen';
       /** Null: a valve counted before it has a name. */
@@ -130,6 +132,7 @@ export const UNDOABLE: ReadonlySet<EventType> = new Set<EventType>([
   'roundStarted',
   'pushrodFitted',
   'positionReached',
+  'overshot',
   'valveChosen',
   'valveNamed',
   'zeroTouched',

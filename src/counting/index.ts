@@ -109,10 +109,17 @@ export {
 export { type ReplayedLog, replayLog, tellLog } from './tellLog';
 export {
   type CrankStop,
+  type CylinderValves,
+  cylindersOf,
   nextStop,
+  plannedAt,
   positionFor,
   samePosition,
   turnBetween,
   valvesLeft,
   walkOf,
 } from './walk';
+export { camCardOf, timingOf, usualWalk, type WalkChoice, walkChoiceOf } from './walk/choice';
+export { type CrankPlan, crankPlanOf, type PlannedPosition } from './walk/crankPlan';
+export { type OffBase, offBase, offBaseNow } from './walk/offBase';
+export { crankProblems } from './walk/walkProblems';

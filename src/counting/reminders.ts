@@ -3,6 +3,7 @@ import { isOpen } from './questions';
 import type { JobState } from './state';
 import { cylinderSummaries } from './summary';
 import { valvesLeft } from './walk';
+import { offBaseNow } from './walk/offBase';
 
 /** Something the bench should not let be forgotten. */
 export type Reminder =
@@ -10,6 +11,8 @@ export type Reminder =
   | { readonly kind: 'count doubtful' }
   | { readonly kind: 'lifters pressed in' }
   | { readonly kind: 'skipped valves'; readonly valves: readonly ValveId[] }
+  /** Counted with the valve on a ramp, or too near one, by the timing as it is known now. */
+  | { readonly kind: 'off base circle'; readonly valves: readonly ValveId[] }
   | { readonly kind: 'unnamed readings'; readonly count: number }
   | { readonly kind: 'not torqued'; readonly count: number };
 
@@ -27,6 +30,8 @@ export function reminders(state: JobState, at?: number): readonly Reminder[] {
   const left = valvesLeft(state);
   const skipped = state.skipped.filter((id) => left.some((other) => sameValve(other, id)));
   if (skipped.length > 0) found.push({ kind: 'skipped valves', valves: skipped });
+  const off = offBaseNow(state).map(({ valve }) => valve);
+  if (off.length > 0) found.push({ kind: 'off base circle', valves: off });
   const unnamed = state.readings.filter(({ valve }) => valve === null).length;
   if (unnamed > 0) found.push({ kind: 'unnamed readings', count: unnamed });
   const loose = left.length === 0 ? notTorqued(state) : 0;

@@ -1,5 +1,6 @@
 import type {
   Adjuster,
+  CamCard,
   CheckingPushrod,
   Engine,
   LengthConvention,
@@ -12,6 +13,7 @@ import type {
   ZeroFeel,
 } from '#valvetrain';
 import { CLOCK_HOUR, QUARTER, TURN, type Turn48, turn48 } from '#valvetrain';
+import type { WalkChoice } from './walk/choice';
 
 /** How the builder calls the turns. A stroke is one swing of a ratchet under a cowl, in degrees. */
 export type Calling =
@@ -70,6 +72,10 @@ export interface SetUp {
   readonly checking?: CheckingRod;
   /** Absent: lengths every 25 thou, stated as the test pushrod is, no spares. */
   readonly buying?: Buying;
+  /** Absent: the cam is not known, and taken for a long one. */
+  readonly cam?: CamCard;
+  /** Absent: in firing order, both valves of a cylinder at its firing TDC. */
+  readonly walk?: WalkChoice;
 }
 
 /** One called unit in 48ths of a turn: a quarter, a whole turn, or the stroke's angle. */

@@ -8,6 +8,7 @@ import {
 } from '#valvetrain';
 import { buyingProblems, checkingProblems, travelProblems } from './moreProblems';
 import type { SetUp } from './setUp';
+import { crankProblems } from './walk/walkProblems';
 
 const SHORTEST_MM = 50;
 const LONGEST_MM = 500;
@@ -47,6 +48,7 @@ export function setUpProblems(setUp: SetUp): readonly Problem[] {
     ...checkingProblems(setUp),
     ...travelProblems(setUp),
     ...scopeProblems(setUp),
+    ...crankProblems(setUp),
   ];
 }
 

@@ -54,6 +54,8 @@ export interface Crank {
   readonly handsClear: boolean;
   /** A lifter has been pressed in since the crank last moved, and is not known to have bled down. */
   readonly loaded: boolean;
+  /** It stands just past `at`, which was overshot. */
+  readonly overshot: boolean;
 }
 
 /** An event that can be taken back, with the state before it and what came after that stays. */
@@ -97,7 +99,14 @@ export const initial: JobState = {
   fitted: [],
   measured: 1,
   cautionsHeard: false,
-  crank: { at: null, heading: null, headingValve: null, handsClear: false, loaded: false },
+  crank: {
+    at: null,
+    heading: null,
+    headingValve: null,
+    handsClear: false,
+    loaded: false,
+    overshot: false,
+  },
   open: null,
   readings: [],
   skipped: [],

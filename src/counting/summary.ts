@@ -4,7 +4,7 @@ import type { Reading } from './readings';
 import { type JobState, setUpOf } from './state';
 import { type StandingFigure, standingFigure } from './sure/standingFigure';
 import { unprovenValves } from './sure/unproven';
-import { valvesLeft, walkOf } from './walk';
+import { cylindersOf, valvesLeft } from './walk';
 
 /** One valve of a round with the reading that stands for it. */
 export interface ValveLine {
@@ -84,10 +84,9 @@ export function cylinderSummaries(
 ): readonly CylinderSummary[] {
   const setUp = setUpOf(state);
   if (setUp === null) return [];
-  return walkOf(setUp).flatMap(({ cylinder, valves }) => {
-    if (cylinder === null) return [];
+  return cylindersOf(setUp).map(({ cylinder, valves }) => {
     const lines = valves.map((valve) => valveLine(state, valve, round));
-    return [{ cylinder, lines, done: lines.every(({ reading }) => reading !== null) }];
+    return { cylinder, lines, done: lines.every(({ reading }) => reading !== null) };
   });
 }
 

@@ -8,6 +8,7 @@ const known: Readonly<Record<EventType, true>> = {
   cautionsHeard: true,
   handsClear: true,
   positionReached: true,
+  overshot: true,
   valveChosen: true,
   valveNamed: true,
   zeroTouched: true,

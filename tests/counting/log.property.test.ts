@@ -42,6 +42,7 @@ const everyEvent: Readonly<Record<EventType, true>> = {
   cautionsHeard: true,
   handsClear: true,
   positionReached: true,
+  overshot: true,
   valveChosen: true,
   valveNamed: true,
   zeroTouched: true,

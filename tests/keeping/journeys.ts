@@ -8,7 +8,7 @@ import {
   type JobState,
   type SetUp,
 } from '#counting';
-import { engineFromPreset, engines, startingSets, turn48, valvesOf } from '#valvetrain';
+import { engineFromPreset, engines, makeEngine, startingSets, turn48, valvesOf } from '#valvetrain';
 
 const preset = engines.find(({ layout }) => layout === 'inline');
 if (preset === undefined) throw new Error('no inline engine among the presets');
@@ -180,6 +180,75 @@ const dayThree: readonly CommandBody[] = [
   },
 ];
 
+/** An odd-fire V6 with its cam card: two positions, one of them overshot, then another walk. */
+const oddFire: SetUp = {
+  ...pumpEngine,
+  name: 'Reserve pump set',
+  engine: makeEngine({
+    layout: 'V',
+    cylinders: 6,
+    firingOrder: [1, 6, 5, 4, 3, 2],
+    firingAnglesDeg: [0, 90, 240, 330, 480, 570],
+    numbering: 'alternating',
+    runningDirection: 'clockwise',
+    seenFrom: 'front',
+  }),
+  scope: valvesOf({ cylinders: 6 }),
+  cam: {
+    form: 'events',
+    events: {
+      intakeOpensBeforeTdcDeg: 20,
+      intakeClosesAfterBdcDeg: 60,
+      exhaustOpensBeforeBdcDeg: 60,
+      exhaustClosesAfterTdcDeg: 20,
+    },
+    statedAt: 'seat',
+    alsoPrinted: { intakeDurationDeg: 260, lobeSeparationDeg: 110 },
+  },
+  walk: {
+    method: 'fewest stops',
+    marginDeg: 15,
+    at: 'any angle',
+    prefer: 'pistons away from TDC',
+  },
+};
+
+const crank: readonly CommandBody[] = [
+  { type: 'cautionsHeard' },
+  { type: 'handsClear' },
+  { type: 'overshot' },
+  { type: 'handsClear' },
+  { type: 'crankThere' },
+  { type: 'zero' },
+  { type: 'call', to48: turn48(48), form: 'turns' },
+  { type: 'seat', loose: false },
+  { type: 'land', word: 'nothing' },
+  {
+    type: 'changeSetUp',
+    setUp: {
+      ...oddFire,
+      cam: {
+        form: 'durations',
+        lobes: {
+          intakeDurationDeg: 230,
+          exhaustDurationDeg: 232,
+          lobeSeparationDeg: 110,
+          intakeCentrelineDeg: 108,
+        },
+        statedAt: '0.050 in',
+      },
+      walk: {
+        method: 'exhaust opening, intake closing',
+        marginDeg: 20,
+        at: [0, 90.5],
+        prefer: 'most margin',
+      },
+    },
+    appliesTo: 'all',
+  },
+  { type: 'next', cylinder: false },
+];
+
 const unnamed: readonly CommandBody[] = [
   { type: 'cautionsHeard' },
   { type: 'chooseValve' },
@@ -198,5 +267,6 @@ export const journeys: Readonly<Record<string, readonly JobEvent[]>> = {
   walk: journey('job-walk', pumpEngine, walk),
   'day-two': journey('job-day-two', pumpEngine, dayTwo, 'pedal'),
   'day-three': journey('job-day-three', pumpEngine, dayThree),
+  crank: journey('job-crank', oddFire, crank, 'voice'),
   unnamed: journey('job-unnamed', nothingKnown, unnamed, 'touch'),
 };

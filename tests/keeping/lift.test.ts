@@ -50,6 +50,7 @@ describe.each(versions)('fixtures of %s', (version) => {
     ['log-walk', [54, 40], 2],
     ['log-day-two', [54, 40, 33, 30], 0],
     ['log-day-three', [null], 0],
+    ['log-crank', [48], 1],
     ['log-unnamed', [48], 0],
   ] as const)('%s folds to the counts that were made', (name, counts48, read) => {
     const state = replay(lifted(fixture(version, name)));

@@ -100,6 +100,24 @@ const stops = { kind: 'stops' as const, stops: [{ group: 'All valves', count48: 
 const eight = { position: position(8), index: 2, of: 8 };
 const crank = { ...eight, kind: 'turn crank' as const, turnDeg: 90, companion: 5 };
 const t = turn48;
+/** The second of two positions: what a published list has there for this order. */
+const stopTwo = {
+  position: {
+    angleDeg: 360,
+    cylinder: 6,
+    valves: [...all('exhaust', [2, 5, 6, 7]), ...all('intake', [3, 4, 6, 8])],
+  },
+  index: 2,
+  of: 2,
+};
+const byProof = {
+  kind: 'turn crank' as const,
+  position: { angleDeg: 120, cylinder: null, valves: [valve(8, 'intake')] },
+  index: 3,
+  of: 16,
+  turnDeg: 60,
+  companion: null,
+};
 const exhaust8 = valve(8, 'exhaust');
 const repeated = (agrees: boolean) => ({
   figures: figures(86),
@@ -152,6 +170,55 @@ export const moments: readonly Moment[] = [
   { moment: 'turn, nowhere to go', fact: { ...crank, turnDeg: 0 } },
   { moment: 'first position', fact: { ...crank, turnDeg: null } },
   { moment: 'turn, no companion', fact: { ...crank, turnDeg: 144, companion: null } },
+  { moment: 'position, overshot', fact: { kind: 'hands clear?', ...eight, again: true } },
+  { moment: 'turn, overshot', fact: { ...crank, turnDeg: 720, again: true } },
+  { moment: 'position of many valves', fact: { kind: 'hands clear?', ...stopTwo } },
+  {
+    moment: 'turn, to a position of many valves',
+    fact: { kind: 'turn crank', ...stopTwo, turnDeg: 360, companion: 1 },
+  },
+  {
+    moment: 'turn, by a degree wheel',
+    fact: {
+      ...byProof,
+      proof: { kind: 'degree wheel', pastDeg: 45, firing: 6, crossing: 1 },
+    },
+  },
+  {
+    moment: 'turn, watching its valves',
+    fact: { ...crank, companion: null, proof: { kind: 'watching', firing: 8 } },
+  },
+  {
+    moment: 'turn, exhaust opening',
+    fact: { ...byProof, proof: { kind: 'exhaust starts to open', cylinder: 8 } },
+  },
+  {
+    moment: 'turn, intake closing',
+    fact: { ...byProof, proof: { kind: 'intake nearly shut', cylinder: 8 } },
+  },
+  {
+    moment: 'turn, timing dots',
+    fact: {
+      ...crank,
+      companion: null,
+      proof: { kind: 'timing dots together', crossing: 1, firing: 8 },
+    },
+  },
+  {
+    moment: 'first position, past the dots',
+    fact: {
+      ...crank,
+      turnDeg: null,
+      first: {
+        proof: { kind: 'timing dots together', crossing: 1, firing: 6 },
+        turnDeg: 180,
+      },
+    },
+  },
+  {
+    moment: 'turn, the cam dot',
+    fact: { ...crank, companion: null, proof: { kind: 'cam dot at twelve', firing: 8 } },
+  },
   { moment: 'before the crank moves again', fact: { kind: 'pushrods loose?' } },
   { moment: 'pushrods loose', fact: { kind: 'pushrods loose' } },
   {
@@ -293,6 +360,10 @@ export const moments: readonly Moment[] = [
   { moment: 'started over', fact: { kind: 'restarted', atZero: false, direction: 'on' } },
   { moment: 'started over, at zero', fact: { kind: 'restarted', atZero: true, direction: 'on' } },
   { moment: 'wrong valve', fact: { kind: 'moved', from: exhaust8, to: valve(5, 'exhaust') } },
+  {
+    moment: 'wrong valve, not shut where the crank stood',
+    fact: { kind: 'moved', from: exhaust8, to: valve(5, 'exhaust'), offBaseDeg: -50 },
+  },
   { moment: 'named later', fact: { kind: 'moved', from: null, to: exhaust8 } },
   { moment: 'torqued down', fact: { kind: 'torqued', valve: exhaust8 } },
   {

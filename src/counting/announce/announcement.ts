@@ -1,4 +1,4 @@
-import type { Remedy, Turn48, ValveId } from '#valvetrain';
+import type { Proof, Remedy, Turn48, ValveId } from '#valvetrain';
 import type { Stage } from '../allowed';
 import type { CrankPosition, Direction, EventType, Question, RoundPurpose } from '../events';
 import type { Figures } from '../figures';
@@ -60,6 +60,10 @@ export type Fact =
       readonly position: CrankPosition;
       readonly index: number;
       readonly of: number;
+      /** What is still to be counted there, where the cylinder does not say it. */
+      readonly count?: readonly ValveId[];
+      /** It was overshot: the crank goes round to it again. */
+      readonly again?: true;
     }
   /** The only instruction to turn the crank there is. */
   | {
@@ -67,8 +71,16 @@ export type Fact =
       readonly position: CrankPosition;
       readonly index: number;
       readonly of: number;
+      readonly count?: readonly ValveId[];
       readonly turnDeg: number | null;
+      /** Its valves cross there: the proof where there is no other. */
       readonly companion: number | null;
+      /** What shows that the crank is there, where it is not the companion crossing. */
+      readonly proof?: Proof;
+      /** It was overshot: two whole turns. */
+      readonly again?: true;
+      /** A mark to bring the crank to first, and how far to turn from there. */
+      readonly first?: { readonly proof: Proof; readonly turnDeg: number };
     }
   | { readonly kind: 'pushrods loose?' }
   | { readonly kind: 'pushrods loose' }
@@ -122,10 +134,18 @@ export type Fact =
       readonly summary: EngineSummary;
       readonly order: OrderTold | null;
       readonly distrusted: readonly Distrusted[];
+      /** Valves whose reading was taken off base circle. */
+      readonly offBase?: readonly ValveId[];
     }
   | { readonly kind: 'skipped'; readonly valve: ValveId | null }
   | { readonly kind: 'restarted'; readonly atZero: boolean; readonly direction: Direction }
-  | { readonly kind: 'moved'; readonly from: ValveId | null; readonly to: ValveId }
+  | {
+      readonly kind: 'moved';
+      readonly from: ValveId | null;
+      readonly to: ValveId;
+      /** Degrees off its ramp where it was counted, when too few: nought or less, it was not shut. */
+      readonly offBaseDeg?: number;
+    }
   | { readonly kind: 'torqued'; readonly valve: ValveId | null }
   | {
       readonly kind: 'taken back';
@@ -148,6 +168,7 @@ export type Fact =
       readonly cylinders: readonly CylinderSummary[];
       readonly order: OrderTold | null;
       readonly distrusted: readonly Distrusted[];
+      readonly offBase?: readonly ValveId[];
     }
   | {
       readonly kind: 'how sure';
@@ -162,6 +183,8 @@ export type Fact =
       readonly kind: 'set-up changed';
       readonly appliesTo: 'all' | 'from here';
       readonly readings: number;
+      /** Valves that the new timing finds counted off base circle. */
+      readonly offBase?: readonly ValveId[];
     }
   | { readonly kind: 'round started'; readonly purpose: RoundPurpose }
   | {

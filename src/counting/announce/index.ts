@@ -6,6 +6,7 @@ import { figuresForReading } from '../sure/readingFigures';
 import type { Announcement } from './announcement';
 import { counted, ended, landed, started } from './count';
 import { left } from './leaving';
+import { movedOffBase, newlyOffBase } from './offBaseTold';
 import { promptFor } from './prompt';
 import { repeatedOf } from './repeated';
 import { standingOf } from './standing';
@@ -28,6 +29,7 @@ export function announce(
     case 'cautionsHeard':
     case 'handsClear':
     case 'positionReached':
+    case 'overshot':
       return prompt();
     case 'bledDown':
       return [
@@ -37,7 +39,9 @@ export function announce(
     case 'setupChanged': {
       const { appliesTo } = event;
       const readings = after.readings.length;
-      return [tell({ kind: 'set-up changed', appliesTo, readings }, seq)];
+      return [
+        tell({ kind: 'set-up changed', appliesTo, readings, ...newlyOffBase(before, after) }, seq),
+      ];
     }
     case 'roundStarted':
       return [
@@ -67,7 +71,7 @@ export function announce(
     }
     case 'readingMoved':
     case 'valveNamed':
-      return moved(before, event);
+      return moved(before, event, after);
     case 'torqued': {
       const valve = readingById(after, event.reading)?.valve ?? null;
       return [tell({ kind: 'torqued', valve }, seq, 'soft')];
@@ -117,9 +121,11 @@ function dialRead(
 function moved(
   before: JobState,
   event: JobEvent & { type: 'readingMoved' | 'valveNamed' },
+  after: JobState,
 ): readonly Announcement[] {
   const from =
     event.reading === 'open' ? before.open?.valve : readingById(before, event.reading)?.valve;
   const to = event.type === 'valveNamed' ? event.valve : event.to;
-  return [tell({ kind: 'moved', from: from ?? null, to }, event.seq, 'soft')];
+  const placed = movedOffBase(after, event.reading);
+  return [tell({ kind: 'moved', from: from ?? null, to, ...placed }, event.seq, 'soft')];
 }

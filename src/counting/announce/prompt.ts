@@ -1,10 +1,13 @@
+import { sameValve, type ValveId } from '#valvetrain';
 import { stageOf } from '../allowed';
+import type { CrankPosition } from '../events';
 import { orderTold } from '../order/orderTold';
 import { type JobState, setUpOf } from '../state';
 import { engineSummary } from '../summary';
 import { distrusted } from '../sure/distrusted';
-import { nextStop, nextValveHere, samePosition, walkOf } from '../walk';
+import { nextStop, nextValveHere, samePosition, valvesWanted, walkOf } from '../walk';
 import type { Fact } from './announcement';
+import { offBaseFact } from './offBaseTold';
 
 /**
  * What the bench asks for next on coming to this state; null where the builder's own next act needs
@@ -27,7 +30,7 @@ export function promptFor(state: JobState, before: JobState): Fact | null {
             kind: 'valve',
             valve: nextValveHere(state) ?? null,
             direction: 'on',
-            sameCylinder: true,
+            sameCylinder: alone(state.crank.at),
             repeat: false,
             ...checkingOf(state),
           };
@@ -39,6 +42,7 @@ export function promptFor(state: JobState, before: JobState): Fact | null {
         summary: engineSummary(state),
         order: orderTold(state),
         distrusted: distrusted(state),
+        ...offBaseFact(state),
       };
     case 'not opened':
     case 'discarded':
@@ -59,15 +63,36 @@ function crankFact(state: JobState, stage: 'hands clear' | 'turning'): Fact | nu
   const setUp = setUpOf(state);
   if (stop === null || setUp === null) return null;
   const walk = walkOf(setUp);
-  const { position, turnDeg, companion } = stop;
+  const { position, turnDeg, companion, proof, again, first } = stop;
   const place = {
     position,
     index: walk.findIndex((other) => samePosition(other, position)) + 1,
     of: walk.length,
+    ...(alone(position) ? {} : { count: wantedAt(state, position) }),
+    ...(again ? { again } : {}),
   };
-  return stage === 'hands clear'
-    ? { kind: 'hands clear?', ...place }
-    : { kind: 'turn crank', ...place, turnDeg, companion };
+  if (stage === 'hands clear') return { kind: 'hands clear?', ...place };
+  return {
+    kind: 'turn crank',
+    ...place,
+    turnDeg,
+    companion,
+    ...(proof === null || companion !== null ? {} : { proof }),
+    ...(first === null ? {} : { first }),
+  };
+}
+
+/** The valves still wanted of a position, or the one that was asked for there. */
+function wantedAt(state: JobState, { valves }: CrankPosition): readonly ValveId[] {
+  const wanted = valvesWanted(state);
+  const left = valves.filter((valve) => wanted.some((other) => sameValve(other, valve)));
+  const asked = state.crank.headingValve;
+  return left.length > 0 || asked === null ? left : [asked];
+}
+
+/** Whether a position has the valves of one cylinder only. */
+function alone({ valves }: CrankPosition): boolean {
+  return valves.every(({ cylinder }) => cylinder === valves[0]?.cylinder);
 }
 
 function valveFact(state: JobState, before: JobState): Fact | null {

@@ -7,6 +7,7 @@ import { cylinderSummaries, engineSummary, valveLine } from '../summary';
 import { distrusted } from '../sure/distrusted';
 import { settlesMost } from '../sure/unproven';
 import type { Announcement, Fact } from './announcement';
+import { offBaseFact } from './offBaseTold';
 import { repeatedOf } from './repeated';
 import { standingOf } from './standing';
 import { tell } from './tell';
@@ -57,6 +58,7 @@ function answerFact(state: JobState, about: AskedFor): Fact {
         cylinders: cylinderSummaries(state),
         order: orderTold(state),
         distrusted: distrusted(state),
+        ...offBaseFact(state),
       };
     default: {
       const never: never = about;

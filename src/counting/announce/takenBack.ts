@@ -21,7 +21,7 @@ export function takenBack(
       undone: undone?.type ?? 'question',
       undoneCount48: undone?.type === 'counted' ? undone.to48 : null,
       standing: standingOf(after),
-      checkCrank: undone?.type === 'positionReached',
+      checkCrank: undone?.type === 'positionReached' || undone?.type === 'overshot',
     },
     event.seq,
     'back',

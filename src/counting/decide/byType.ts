@@ -12,6 +12,7 @@ import {
   decideArrive,
   decideHandsClear,
   decideNext,
+  decideOvershot,
   decideRepeat,
   decideSkip,
   decideTorqued,
@@ -39,6 +40,8 @@ export function byType(state: JobState, command: Command): Draft {
       return decideHandsClear(state);
     case 'crankThere':
       return decideArrive(state);
+    case 'overshot':
+      return decideOvershot(state);
     case 'hold':
       return happens({ type: 'held' });
     case 'carryOn':

@@ -2,14 +2,7 @@ import { sameValve, type ValveId } from '#valvetrain';
 import type { Direction } from '../events';
 import type { SetUp } from '../setUp';
 import type { JobState } from '../state';
-import {
-  firstValveAt,
-  nextStop,
-  nextValveHere,
-  positionFor,
-  samePosition,
-  valvesLeft,
-} from '../walk';
+import { firstValveAt, nextStop, nextValveHere, positionFor, standsAt, valvesLeft } from '../walk';
 import { type CommandOf, type Draft, happens, refuse } from './decision';
 
 /** Refuses a valve that is not of this engine or not in this job. */
@@ -59,7 +52,7 @@ export function chooseNext(state: JobState, setUp: SetUp, direction: Direction):
 /** Takes up a valve: here, or by sending the crank to where it may be counted. */
 export function choose(state: JobState, setUp: SetUp, valve: ValveId, direction: Direction): Draft {
   const position = positionFor(setUp, valve) ?? null;
-  const heading = samePosition(position, state.crank.at) ? null : position;
+  const heading = standsAt(state, position) ? null : position;
   return outside(setUp, valve) ?? happens({ type: 'valveChosen', valve, direction, heading });
 }
 

@@ -7,7 +7,7 @@ import {
   nextStop,
   nextValveHere,
   positionFor,
-  samePosition,
+  standsAt,
   valvesLeft,
 } from '../walk';
 import { choose, chooseNext } from './choose';
@@ -28,6 +28,22 @@ export function decideArrive(state: JobState): Draft {
   return position === undefined || valve === undefined
     ? notNow(state, 'crankThere')
     : happens({ type: 'positionReached', position, valve });
+}
+
+/**
+ * The crank went past where it was sent, or past where it was said to stand while nothing is counted
+ * yet. It is never turned back.
+ */
+export function decideOvershot(state: JobState): Draft {
+  const { open, crank } = state;
+  const position = open === null ? nextStop(state)?.position : crank.at;
+  const valve =
+    open === null
+      ? (crank.headingValve ?? (position && firstValveAt(state, position)))
+      : open.valve;
+  return position == null || valve == null
+    ? notNow(state, 'overshot')
+    : happens({ type: 'overshot', position, valve });
 }
 
 /** On to the next valve at this position, or off this position when there is none. */
@@ -73,8 +89,7 @@ export function decideRepeat(state: JobState, setUp: SetUp): Draft {
   if (reading === undefined) return refuse({ code: 'no reading' });
   const { valve } = reading;
   const position = valve && positionFor(setUp, valve);
-  if (valve && position && !samePosition(position, state.crank.at))
-    return choose(state, setUp, valve, 'on');
+  if (valve && position && !standsAt(state, position)) return choose(state, setUp, valve, 'on');
   return happens({ type: 'repeatStarted', valve });
 }
 

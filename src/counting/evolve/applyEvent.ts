@@ -41,6 +41,8 @@ export function applyEvent(state: JobState, event: JobEvent): JobState {
       return { ...state, crank: { ...state.crank, handsClear: true } };
     case 'positionReached':
       return positionReached(state, event);
+    case 'overshot':
+      return overshot(state, event);
     case 'valveChosen':
       return valveChosen(state, event);
     case 'valveNamed':
@@ -92,8 +94,15 @@ function positionReached(
     headingValve: null,
     handsClear: false,
     loaded: false,
+    overshot: false,
   };
   return takenUp({ ...state, crank }, valve, 'on');
+}
+
+/** Just past the position, and on its way round to it again. */
+function overshot(state: JobState, { position, valve }: JobEvent & { type: 'overshot' }): JobState {
+  const crank = { at: position, heading: position, headingValve: valve, handsClear: false };
+  return { ...state, open: null, crank: { ...state.crank, ...crank, overshot: true } };
 }
 
 function valveChosen(

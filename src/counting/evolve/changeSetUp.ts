@@ -1,8 +1,8 @@
-import { sameValve } from '#valvetrain';
 import type { CrankPosition, JobEvent } from '../events';
 import type { SetUp } from '../setUp';
 import { type Crank, type JobState, setUpOf } from '../state';
-import { stopsOf } from '../walk';
+import { plannedAt, positionFor, samePosition } from '../walk';
+import { angleOn } from '../walk/crankPlace';
 
 /**
  * Another set-up is in force. Readings already taken are figured on it when it applies to all,
@@ -26,7 +26,7 @@ export function setUpChanged(
     setUps: [...state.setUps, { seq, setUp }],
     readings,
     ...(sameLength(setUpOf(state), setUp) ? {} : { pushrod: setUp.testPushrod, fitted: [] }),
-    crank: crankOn(setUp, state.crank),
+    crank: crankOn(setUpOf(state), setUp, state.crank),
   };
 }
 
@@ -36,26 +36,43 @@ function sameLength(before: SetUp | null, now: SetUp): boolean {
   return was?.mm === is?.mm && was?.convention === is?.convention;
 }
 
-/** A position that the set-up no longer has is forgotten; its valves are those of the new one. */
-function crankOn(setUp: SetUp, crank: Crank): Crank {
-  const heading = sameStop(setUp, crank.heading);
+/**
+ * The crank stands where it stood, by the angles of the engine as it now is; where they don't tell, its
+ * place is forgotten. What may be counted there, and where it goes for a valve, is the new walk's.
+ */
+function crankOn(before: SetUp | null, setUp: SetUp, crank: Crank): Crank {
+  const at = standing(before, setUp, crank.at);
   const valve = crank.headingValve;
-  const stays =
-    heading !== null && valve !== null && heading.valves.some((v) => sameValve(v, valve));
+  const position = valve === null ? undefined : positionFor(setUp, valve);
+  const heading = position !== undefined && stays(before, setUp, crank, position) ? position : null;
   return {
     ...crank,
-    at: sameStop(setUp, crank.at),
-    heading: stays ? heading : null,
-    headingValve: stays ? valve : null,
+    at,
+    overshot: crank.overshot && at !== null,
+    heading,
+    headingValve: heading === null ? null : valve,
   };
 }
 
-/** The same cylinder at the same crank angle, whether or not any of its valves are still wanted. */
-function sameStop(setUp: SetUp, position: CrankPosition | null): CrankPosition | null {
+function standing(
+  before: SetUp | null,
+  setUp: SetUp,
+  position: CrankPosition | null,
+): CrankPosition | null {
   if (position === null) return null;
-  return (
-    stopsOf(setUp).find(
-      ({ angleDeg, cylinder }) => angleDeg === position.angleDeg && cylinder === position.cylinder,
-    ) ?? null
-  );
+  const angleDeg = angleOn(position, before?.engine ?? null, setUp.engine);
+  if (angleDeg === null) return null;
+  const { cylinder } = position;
+  const here = { angleDeg, cylinder, valves: [] };
+  return plannedAt(setUp, here)?.position ?? here;
+}
+
+/** A place the crank was sent to holds while the walk has it still. */
+function stays(
+  before: SetUp | null,
+  setUp: SetUp,
+  { heading }: Crank,
+  position: CrankPosition,
+): boolean {
+  return samePosition(standing(before, setUp, heading), position);
 }

@@ -76,6 +76,7 @@ export function moreCommands(job: JobState): readonly TouchCommand[] {
     const command = { type: 'moveReading', valve: 'other' } as const;
     found.push({ id: 'other', label: benchWords.otherValve, command });
   }
+  if (may('overshot')) found.push(plain('overshot', { type: 'overshot' }));
   if (may('torqued') && job.readings.at(-1)?.torqued === false) {
     found.push(plain('torqued', { type: 'torqued' }));
   }

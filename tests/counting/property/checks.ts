@@ -115,6 +115,7 @@ export function walked(events: readonly JobEvent[]) {
         counting = false;
         break;
       case 'positionReached':
+      case 'overshot':
       case 'repeatStarted':
       case 'valveLeft':
       case 'roundStarted':

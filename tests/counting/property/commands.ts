@@ -45,6 +45,7 @@ const types: readonly CommandType[] = [
   'pushrodsLoose',
   'handsClear',
   'crankThere',
+  'overshot',
   'advance',
   'chooseValve',
   'loosening',

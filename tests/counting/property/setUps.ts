@@ -1,10 +1,15 @@
-import type { Calling, SetUp } from '#counting';
+import { type Calling, type SetUp, usualWalk, type WalkChoice } from '#counting';
 import {
+  type CamCard,
+  companion,
+  type Engine,
+  eventsFromLobes,
   type LengthConvention,
   type Offer,
   type PushrodEnds,
   type ValveGroup,
   valvesOf,
+  walkMethods,
 } from '#valvetrain';
 import {
   allValves,
@@ -20,6 +25,11 @@ import type { Random } from './random';
 const eight = engineOf(1, 8, 4, 3, 6, 5, 7, 2);
 const four = engineOf(1, 3, 4, 2);
 const one = engineOf(1);
+/** A V6 whose cranks are shared by pairs 90° apart. */
+const odd: Engine = {
+  ...engineOf(1, 6, 5, 4, 3, 2),
+  firingAnglesDeg: [0, 90, 240, 330, 480, 570],
+};
 
 const perKind: readonly ValveGroup[] = [
   { id: 'in', name: 'intakes', window: longTravel, members: { kind: 'valve', valve: 'intake' } },
@@ -29,7 +39,7 @@ const perKind: readonly ValveGroup[] = [
 /** A set-up that can be used: whole engines and parts of one, every way of calling. */
 export function anySetUp(random: Random): SetUp {
   if (random.chance(0.08)) return { ...countNow, calling: anyCalling(random) };
-  const engine = random.pick([eight, four, four, one]);
+  const engine = random.pick([eight, four, four, one, odd]);
   const scope = random.pick([
     valvesOf(engine),
     valvesOf(engine),
@@ -53,6 +63,7 @@ export function anySetUp(random: Random): SetUp {
     hands: random.pick(['alone', 'with helper']),
     testPushrod: random.pick([eightCylinders.testPushrod, null]),
     ...anyMore(random),
+    ...anyWalk(random, engine),
   };
 }
 
@@ -62,11 +73,44 @@ export function badSetUp(random: Random): SetUp {
   return random.pick([
     { ...good, engine: four, scope: [] },
     { ...good, engine: four, scope: [exhaust(9)] },
+    { ...good, engine: four, scope: [exhaust(1)], walk: { ...usualWalk, marginDeg: 300 } },
+    {
+      ...good,
+      cam: { form: 'durations', lobes: { ...known, intakeDurationDeg: 420 }, statedAt: 'seat' },
+    },
     { ...good, adjuster: { kind: 'pivot', pitchMm: 0, rockerRatio: 1.7, leanDeg: 0 } },
     { ...good, checking: { closedMm: 0, perTurnMm: 1.27, convention: 'full ball' } },
     { ...good, testPushrod: { mm: Number.NaN, convention: 'tip to tip' } },
     { ...good, groups: [{ ...allValves, window: { ...longTravel, usableMinMm: 9 } }] },
   ]);
+}
+
+const known = {
+  intakeDurationDeg: 280,
+  exhaustDurationDeg: 284,
+  lobeSeparationDeg: 110,
+  intakeCentrelineDeg: 106,
+};
+
+/** A cam card and a way to walk the crank; half the time neither is said. */
+function anyWalk(random: Random, engine: Engine): Partial<SetUp> {
+  if (random.chance(0.5)) return {};
+  const paired = companion(engine, 1) !== undefined;
+  const method = walkMethods[random.whole(walkMethods.length)] ?? 'firing order';
+  return {
+    cam: random.pick<CamCard>([
+      { form: 'not known' },
+      { form: 'durations', lobes: known, statedAt: 'seat' },
+      { form: 'durations', lobes: { ...known, intakeDurationDeg: 230 }, statedAt: '0.050 in' },
+      { form: 'events', events: eventsFromLobes(known), statedAt: 'seat' },
+    ]),
+    walk: {
+      method: method === 'companion' && !paired ? 'firing order' : method,
+      marginDeg: random.pick([15, 5, 40]),
+      at: random.pick<WalkChoice['at']>(['TDCs', 'any angle']),
+      prefer: random.pick<WalkChoice['prefer']>(['most margin', 'pistons away from TDC']),
+    },
+  };
 }
 
 /** What a set-up may say besides, each now and then. */

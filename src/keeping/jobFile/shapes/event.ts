@@ -66,6 +66,7 @@ export const eventShape = z.discriminatedUnion('type', [
   event('cautionsHeard', {}),
   event('handsClear', { position: crankPosition }),
   event('positionReached', { position: crankPosition, valve: valveId }),
+  event('overshot', { position: crankPosition, valve: valveId }),
   event('valveChosen', {
     valve: z.nullable(valveId),
     direction: z.enum(['on', 'off']),

@@ -9,6 +9,7 @@ import {
   valveKind,
   wholeFrom,
 } from './basics';
+import { camShape, walkShape } from './cam';
 
 /** Lengths, mm; what is possible among them is setUpProblems' matter. */
 const mm = numberFrom(-1000, 1000);
@@ -17,6 +18,7 @@ const engine = z.strictObject({
   layout: z.enum(['inline', 'V', 'flat', 'other']),
   cylinders: wholeFrom(1, 12),
   firingOrder: listOf(cylinder, 12),
+  firingAnglesDeg: z.exactOptional(listOf(numberFrom(0, 720), 12)),
   numbering: z.enum(['in line', 'by bank', 'alternating', 'typed']),
   banks: listOf(listOf(cylinder, 12), 12),
   runningDirection: z.enum(['clockwise', 'anticlockwise']),
@@ -105,4 +107,6 @@ export const setUpShape = z.strictObject({
   measuredTravel: z.exactOptional(measuredTravel),
   checking: z.exactOptional(z.strictObject({ closedMm: mm, perTurnMm: mm, convention })),
   buying: z.exactOptional(buying),
+  cam: z.exactOptional(camShape),
+  walk: z.exactOptional(walkShape),
 });

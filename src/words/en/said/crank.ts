@@ -1,10 +1,12 @@
 import type { Fact } from '#counting';
 import type { SayingContext } from '../../context';
 import { cardinal, sayWhole } from '../numbers';
+import { fullPlace, place } from './crankPlace';
 import { isFull, lines, sentence } from './pieces';
+import { proofWords } from './proof';
 
 type CrankFact<K extends Fact['kind']> = Extract<Fact, { kind: K }>;
-type Place = CrankFact<'hands clear?'> | CrankFact<'turn crank'>;
+type Turn = CrankFact<'turn crank'>;
 
 /** Said once a job, at most 25 words; the whole stands on the screen. */
 export const cautions =
@@ -13,24 +15,42 @@ export const cautions =
 
 /** 'To eight. Hands clear?' */
 export function handsClear(fact: CrankFact<'hands clear?'>, context: SayingContext): string {
-  return isFull(context)
-    ? lines(sentence(fullPlace(fact)), 'Hands clear?')
-    : lines(`To ${place(fact)}.`, 'Hands clear?');
+  const where = isFull(context) ? fullPlace(fact) : place(fact);
+  if (fact.again) return lines(sentence(`round again to ${place(fact)}`), 'Hands clear?');
+  return lines(sentence(isFull(context) ? where : `to ${where}`), 'Hands clear?');
 }
 
 /** The only line there is that tells the crank to be turned. */
-export function turnCrank(fact: CrankFact<'turn crank'>, context: SayingContext): string {
+export function turnCrank(fact: Turn, context: SayingContext): string {
+  if (fact.again) return roundAgain(fact, context);
   return isFull(context) ? fullTurn(fact, context) : shortTurn(fact, context);
 }
 
-/** Asked before the crank moves again. */
-export const pushrodsLoose = 'Pushrods loose?';
+/** Asked before the crank moves again; with its proof where there is time. */
+export function pushrodsLoose(context: SayingContext): string {
+  return lines(
+    'Pushrods loose?',
+    isFull(context) ? 'Each turns in the fingers again once its lifter has bled down.' : '',
+  );
+}
 
-function shortTurn(fact: CrankFact<'turn crank'>, context: SayingContext): string {
-  const { turnDeg, companion } = fact;
-  if (turnDeg !== null && Math.round(turnDeg) === 0)
-    return lines(alone(context, place(fact)), 'Leave the crank.');
-  const watch = companion === null ? '' : `Watch ${cardinal(companion)} cross.`;
+/** Overshot: never back. */
+function roundAgain(fact: Turn, context: SayingContext): string {
+  return isFull(context)
+    ? lines(
+        'Go round again: two turns, in the running direction.',
+        watched(fact, context),
+        "Say crank's there.",
+      )
+    : lines('Go round again: two turns.', watched(fact, context));
+}
+
+function shortTurn(fact: Turn, context: SayingContext): string {
+  const { turnDeg, first } = fact;
+  if (isThere(fact)) return lines(alone(context, place(fact)), 'Leave the crank.');
+  const watch = watched(fact, context);
+  if (first !== undefined)
+    return lines(`Bring the dots together, then turn ${angle(first.turnDeg, context, '')}.`, watch);
   if (turnDeg === null) return lines(sentence(firstMove(fact, place(fact))), watch);
   return lines(alone(context, place(fact)), `Turn ${angle(turnDeg, context, '')}.`, watch);
 }
@@ -40,33 +60,50 @@ function alone({ hands }: SayingContext, name: string): string {
   return hands === 'alone' ? sentence(name) : '';
 }
 
-function fullTurn(fact: CrankFact<'turn crank'>, context: SayingContext): string {
-  const { turnDeg, companion } = fact;
+function fullTurn(fact: Turn, context: SayingContext): string {
   const name = alone(context, fullPlace(fact));
-  if (turnDeg !== null && Math.round(turnDeg) === 0)
-    return lines(name, "Leave the crank where it stands. Say crank's there.");
-  return lines(
-    name,
-    fullMove(fact, turnDeg, context),
-    companion === null
-      ? ''
-      : sentence(`${cardinal(companion)} is its companion: watch its lifters cross`),
-    "Say crank's there.",
-  );
+  if (isThere(fact)) return lines(name, "Leave the crank where it stands. Say crank's there.");
+  return lines(name, fullMove(fact, context), watched(fact, context), "Say crank's there.");
 }
 
-function fullMove(fact: Place, turnDeg: number | null, context: SayingContext): string {
+function isThere({ turnDeg }: Turn): boolean {
+  return turnDeg !== null && Math.round(turnDeg) === 0;
+}
+
+function fullMove(fact: Turn, context: SayingContext): string {
+  const { turnDeg, first } = fact;
+  if (first !== undefined) {
+    const on = angle(first.turnDeg, context, ' degrees');
+    return `Bring the timing dots together, then turn the crank ${on} on in its running direction.`;
+  }
   if (turnDeg === null) {
-    const name = context.hands === 'alone' ? 'it' : place(fact);
+    const name = context.hands === 'alone' && !named(fact) ? 'it' : place(fact);
     return sentence(`${firstMove(fact, name)}, in the running direction`);
   }
   return `Turn the crank ${angle(turnDeg, context, ' degrees')} in its running direction.`;
 }
 
 /** The first move of a job: from where, nobody knows yet. */
-function firstMove({ position, index }: Place, name: string): string {
-  if (position.cylinder === null) return `bring the crank to stop ${cardinal(index)}`;
-  return `bring ${name} to firing top dead centre`;
+function firstMove(fact: Turn, name: string): string {
+  return named(fact)
+    ? `bring the crank round to ${name}`
+    : `bring ${name} to firing top dead centre`;
+}
+
+/** A position that is not one cylinder's firing TDC has to be named. */
+function named({ position }: Turn): boolean {
+  const { cylinder, valves } = position;
+  return cylinder === null || valves.some((valve) => valve.cylinder !== cylinder);
+}
+
+/** What shows that it is there: the companion's lifters crossing, or another proof. */
+function watched(fact: Turn, context: SayingContext): string {
+  const { companion, proof } = fact;
+  if (companion === null) return proof === undefined ? '' : proofWords(proof, context);
+  if (!isFull(context)) return `Watch ${cardinal(companion)} cross.`;
+  return named(fact)
+    ? sentence(`watch ${cardinal(companion)}'s lifters cross`)
+    : sentence(`${cardinal(companion)} is its companion: watch its lifters cross`);
 }
 
 /** An angle as said: past a whole turn, the turn and what is over. */
@@ -74,16 +111,7 @@ function angle(turnDeg: number, { numbers }: SayingContext, unit: string): strin
   const whole = Math.round(turnDeg);
   if (whole < 360) return `${sayWhole(whole, numbers)}${unit}`;
   const over = whole - 360;
-  return over === 0
-    ? 'one full turn'
-    : `one full turn and ${sayWhole(over, numbers)}${unit === '' ? ' degrees' : unit}`;
-}
-
-function place({ position, index }: Place): string {
-  return position.cylinder === null ? `stop ${cardinal(index)}` : cardinal(position.cylinder);
-}
-
-function fullPlace({ position, index, of }: Place): string {
-  const cylinder = position.cylinder === null ? '' : `: cylinder ${cardinal(position.cylinder)}`;
-  return `position ${cardinal(index)} of ${cardinal(of)}${cylinder}`;
+  if (over === 0) return 'one full turn';
+  if (over === 360) return 'two full turns';
+  return `one full turn and ${sayWhole(over, numbers)}${unit === '' ? ' degrees' : unit}`;
 }

@@ -29,7 +29,7 @@ function lineOf(fact: Fact, context: SayingContext): string {
     case 'turn crank':
       return crank.turnCrank(fact, context);
     case 'pushrods loose?':
-      return crank.pushrodsLoose;
+      return crank.pushrodsLoose(context);
     case 'pushrods loose':
     case 'doubted':
       return '';

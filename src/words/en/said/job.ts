@@ -1,6 +1,7 @@
 import type { Fact } from '#counting';
 import type { SayingContext } from '../../context';
 import { pushrodWords } from './figures';
+import { offBaseLine } from './offBase';
 import { capital, howMany, isFull, lines, sentence } from './pieces';
 
 type JobFact<K extends Fact['kind']> = Extract<Fact, { kind: K }>;
@@ -16,12 +17,17 @@ export function jobName(name: string): string {
 }
 
 export function setUpChanged(fact: JobFact<'set-up changed'>, context: SayingContext): string {
-  const { appliesTo, readings } = fact;
+  const { appliesTo, readings, offBase = [] } = fact;
+  const off = offBaseLine(offBase);
   if (readings === 0) return 'Set-up changed.';
   if (appliesTo === 'from here') {
-    return lines('Set-up changed from here.', isFull(context) ? 'Earlier readings stand.' : '');
+    return lines(
+      'Set-up changed from here.',
+      isFull(context) ? 'Earlier readings stand.' : '',
+      off,
+    );
   }
-  return lines('Set-up changed.', `${capital(howMany(readings, 'reading'))} figured anew.`);
+  return lines('Set-up changed.', `${capital(howMany(readings, 'reading'))} figured anew.`, off);
 }
 
 export function roundStarted({ purpose }: JobFact<'round started'>): string {

@@ -29,6 +29,8 @@ function byCommand({ command, stage, direction, hands }: NotNow): string | undef
       return 'Hands clear is asked before the crank moves. Wait for the question.';
     case 'crankThere':
       return arrived(stage);
+    case 'overshot':
+      return overshot(stage);
     case 'land':
       if (stage === 'read') return 'Landing is told already. Take it back to change it.';
       return stage === 'counting' ? 'Not seated yet. Say rocker seated first.' : undefined;
@@ -60,6 +62,22 @@ function arrived(stage: Stage): string | undefined {
     case 'landing':
     case 'read':
       return 'The crank is where it should be. Carry on with this valve.';
+    case 'all read':
+      return 'All are read: the crank can stay.';
+    default:
+      return undefined;
+  }
+}
+
+function overshot(stage: Stage): string | undefined {
+  switch (stage) {
+    case 'hands clear':
+      return 'Hands first. Say hands clear, and the way round is named.';
+    case 'choose valve':
+    case 'read':
+    case 'landing':
+    case 'counting':
+      return 'The crank is not on its way. Start this valve over or count it again instead.';
     case 'all read':
       return 'All are read: the crank can stay.';
     default:

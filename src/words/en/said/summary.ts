@@ -2,6 +2,7 @@ import type { EngineSummary, Fact } from '#counting';
 import type { ValveId } from '#valvetrain';
 import type { SayingContext } from '../../context';
 import { cardinal, sayWhole } from '../numbers';
+import { offBaseLine } from './offBase';
 import { distrustedLine, orderLine } from './order';
 import { capital, howMany, isFull, lines, listed, sentence, valveName } from './pieces';
 import { cylinderLine } from './result';
@@ -21,6 +22,7 @@ export function allRead(fact: SummaryFact<'all read'>, context: SayingContext): 
     order === null ? '' : orderLine(order, summary.read, context),
     unproven(summary),
     distrustedLine(fact.distrusted, context),
+    offBaseLine(fact.offBase ?? []),
     unnamed(summary, context),
   );
 }
@@ -36,6 +38,7 @@ export function summaryRead(fact: SummaryFact<'summary'>, context: SayingContext
     order === null ? '' : orderLine(order, summary.read, context),
     unproven(summary),
     distrustedLine(fact.distrusted, context),
+    offBaseLine(fact.offBase ?? []),
     unnamed(summary, context),
   );
 }

@@ -1,6 +1,6 @@
 import type { Fact } from '#counting';
 import type { SayingContext } from '../../context';
-import { capital, isFull, sentence, valveName, valveOf } from './pieces';
+import { capital, isFull, lines, sentence, valveName, valveOf } from './pieces';
 
 type ValveFact<K extends Fact['kind']> = Extract<Fact, { kind: K }>;
 
@@ -47,10 +47,20 @@ export function restarted(fact: ValveFact<'restarted'>, context: SayingContext):
 }
 
 export function moved(fact: ValveFact<'moved'>, context: SayingContext): string {
-  if (fact.from === null) return sentence(`now ${valveName(fact.to)}`);
-  return isFull(context)
-    ? sentence(`${valveName(fact.from)} is now ${valveName(fact.to)}`)
-    : sentence(`now ${valveName(fact.to)}`);
+  const full = isFull(context) && fact.from !== null;
+  return lines(
+    sentence(
+      full ? `${valveName(fact.from)} is now ${valveName(fact.to)}` : `now ${valveName(fact.to)}`,
+    ),
+    offBase(fact, context),
+  );
+}
+
+/** Its new name says that it was not shut, or hardly, where the crank stood. */
+function offBase({ offBaseDeg }: ValveFact<'moved'>, context: SayingContext): string {
+  if (offBaseDeg === undefined) return '';
+  const where = offBaseDeg > 0 ? 'Too near its ramp' : 'Not shut';
+  return `${where} where the crank stood${isFull(context) ? ': count it again' : ''}.`;
 }
 
 export function torqued(fact: ValveFact<'torqued'>, context: SayingContext): string {

@@ -15,6 +15,7 @@ export const commands: Readonly<Record<CommandType, CommandWords>> = {
   cautionsHeard: { name: 'Cautions heard', hint: 'Once a job.' },
   pushrodsLoose: { name: 'Pushrods loose', hint: 'The lifters have bled down.' },
   handsClear: { name: 'Hands clear', hint: 'Nobody’s hands on the engine.' },
+  overshot: { name: 'Overshot', hint: 'Gone past: round again, never back.' },
   crankThere: { name: 'Crank’s there', hint: 'It stands where it was sent.' },
   advance: { name: 'Go on', hint: 'Does what is next.' },
   chooseValve: { name: 'Choose a valve', hint: 'By cylinder, intake or exhaust.' },

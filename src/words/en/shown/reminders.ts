@@ -8,10 +8,14 @@ export function reminder(what: Reminder): string {
     case 'count doubtful':
       return 'Something was missed: say the count again.';
     case 'lifters pressed in':
-      return 'Lifters are pressed in: wait for bleed-down before the crank moves.';
+      return 'Lifters are pressed in: the crank waits until each pushrod turns in the fingers again.';
     case 'skipped valves': {
       const valves = what.valves.map(({ cylinder, valve }) => `${cylinder} ${valve}`);
       return `Skipped: ${valves.join(', ')}.`;
+    }
+    case 'off base circle': {
+      const valves = what.valves.map(({ cylinder, valve }) => `${cylinder} ${valve}`);
+      return `Counted off base circle: ${valves.join(', ')}. Count again where the walk has it.`;
     }
     case 'unnamed readings':
       return what.count === 1

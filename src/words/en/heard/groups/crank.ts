@@ -29,6 +29,8 @@ export const crank: PhraseGroup = {
       'crank there',
       'crank there now',
     ),
+    command('overshot', { type: 'overshot' }, 'over shot', 'overshoot', 'over shoot'),
+    command('gone past', { type: 'overshot' }, 'gone passed', 'gone past it'),
     command('next position', { type: 'next', cylinder: true }, 'next positions'),
   ],
   numbers: [],
