@@ -105,7 +105,6 @@ export {
   travelPerQuarterMm,
   travelPerTurnMm,
 } from './lever';
-export { type MeasuredValve, type OneLengthResult, oneLengthForAll } from './oneLength';
 export { type CylinderPlace, cylinderPlaces, withBanksSwapped } from './places';
 export { preloadMm } from './preload';
 export { hasRefusal, type Problem, type Severity } from './problems';
