@@ -15,4 +15,13 @@ export {
   lengthChange,
   type PartsChange,
 } from './partsChange';
+export {
+  type GiveOrTake,
+  nearestLengthMm,
+  type PartsPlan,
+  type PlannedChange,
+  type PlannedLength,
+  type PlannedTerm,
+  plannedLength,
+} from './planned';
 export { travelLeftMm } from './tipGap';
