@@ -15,6 +15,7 @@ import { useOpenJob } from './shell/useOpenJob';
 // Only the bench is needed up to the first count; the rest comes when it is asked for.
 const SetUpScreen = lazy(() => import('./set-up'));
 const ResultsScreen = lazy(() => import('./results'));
+const CrankScreen = lazy(() => import('./crank'));
 const JobsScreen = lazy(() => import('./jobs'));
 const SettingsScreen = lazy(() => import('./settings'));
 const AboutScreen = lazy(() => import('./about'));
@@ -55,6 +56,12 @@ function Screen({ route }: { readonly route: Route }): ReactNode {
       return (
         <WithJob jobId={route.jobId}>
           <ResultsScreen />
+        </WithJob>
+      );
+    case 'crank':
+      return (
+        <WithJob jobId={route.jobId}>
+          <CrankScreen />
         </WithJob>
       );
     case 'set-up':

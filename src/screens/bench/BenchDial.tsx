@@ -1,12 +1,15 @@
 import { useStore } from 'zustand';
 import {
+  type CrankPosition,
   engineSummary,
   type JobState,
   markOf,
   nextStop,
+  samePosition,
   setUpOf,
   stageOf,
   standingOf,
+  walkOf,
 } from '#counting';
 import { TURN } from '#valvetrain';
 import { sayClock } from '#words';
@@ -14,7 +17,8 @@ import { ClockDial } from '../pieces/ClockDial';
 import { CrankDial } from '../pieces/CrankDial';
 import { useBench, useServices } from '../services';
 import { countLine, countUnitWord, unitOfJob } from './benchFigures';
-import { benchWords } from './benchWords';
+import { benchWords, degrees } from './benchWords';
+import { stopNamed } from './stopNamed';
 
 /** The dial: the socket's mark while a valve is open, else the crank. */
 export function BenchDial({ turnShown }: { readonly turnShown: boolean }) {
@@ -75,7 +79,6 @@ function Crank({ job, turnShown }: { readonly job: JobState; readonly turnShown:
   const engine = setUpOf(job)?.engine ?? null;
   const stop = nextStop(job);
   const way = engine?.runningDirection ?? 'clockwise';
-  const cylinder = stop?.position.cylinder ?? null;
   const running = engine === null ? [] : benchWords.running(engine);
   const still = (figure: string, under: string) => (
     <CrankDial
@@ -87,13 +90,15 @@ function Crank({ job, turnShown }: { readonly job: JobState; readonly turnShown:
       label={`${figure} ${under}`}
     />
   );
-  if (turnShown && stop !== null && cylinder !== null) {
-    const known = stop.turnDeg !== null && stop.turnDeg > 0;
-    const figure = known ? `${stop.turnDeg}°` : String(cylinder);
-    const under = known ? benchWords.crankTo(cylinder) : benchWords.standsAt;
+  if (turnShown && stop !== null) {
+    const { turnDeg, again } = stop;
+    const known = turnDeg !== null && turnDeg > 0;
+    const place = stopNamed(job, stop.position);
+    const figure = known ? degrees(turnDeg) : dialFigure(job, stop.position);
+    const under = known ? benchWords[again ? 'roundTo' : 'crankTo'](place) : place;
     return (
       <CrankDial
-        turnDeg={known ? stop.turnDeg : null}
+        turnDeg={known ? turnDeg : null}
         way={way}
         figure={figure}
         under={under}
@@ -103,11 +108,25 @@ function Crank({ job, turnShown }: { readonly job: JobState; readonly turnShown:
     );
   }
   if (stage === 'all read') return still(String(engineSummary(job).read), benchWords.read);
-  if (stage === 'choose valve' || stage === 'held' || cylinder === null) {
-    const at = job.crank.at?.cylinder ?? null;
-    return at === null
-      ? still('–', engine === null ? benchWords.unnamed : benchWords.crankUnknown)
-      : still(String(at), benchWords.standsAt);
+  if (stage === 'choose valve' || stage === 'held' || stop === null) {
+    const { at } = job.crank;
+    if (at === null)
+      return still('–', engine === null ? benchWords.unnamed : benchWords.crankUnknown);
+    const under = at.cylinder === null ? stopNamed(job, at) : benchWords.standsAt;
+    return still(dialFigure(job, at), under);
   }
-  return still(String(cylinder), benchWords.nextIs);
+  return still(
+    dialFigure(job, stop.position),
+    `${stopNamed(job, stop.position)}, ${benchWords.nextIs}`,
+  );
+}
+
+/** The large figure of a position: the cylinder at its firing TDC, else its place in the walk. */
+function dialFigure(job: JobState, position: CrankPosition): string {
+  const { cylinder } = position;
+  if (cylinder !== null) return String(cylinder);
+  const setUp = setUpOf(job);
+  const walk = setUp === null ? [] : walkOf(setUp);
+  const place = walk.findIndex((other) => samePosition(other, position)) + 1;
+  return place === 0 ? '–' : String(place);
 }

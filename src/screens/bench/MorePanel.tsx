@@ -1,5 +1,5 @@
 import { useStore } from 'zustand';
-import { allowed, setUpOf, walkOf } from '#counting';
+import { allowed, cylindersOf, setUpOf } from '#counting';
 import { TouchBar } from '../pieces/TouchBar';
 import { useBench, useServices, useSettings } from '../services';
 import { moreCommands } from './benchTouch';
@@ -24,7 +24,7 @@ export function MorePanel({ open, shut, commands }: Props) {
   const setUp = setUpOf(job);
   const cylinders =
     commands && setUp !== null && allowed(job).includes('chooseValve')
-      ? walkOf(setUp).flatMap(({ cylinder }) => (cylinder === null ? [] : [cylinder]))
+      ? cylindersOf(setUp).map(({ cylinder }) => cylinder)
       : [];
   const and = (act: () => void) => () => {
     shut();
@@ -83,6 +83,15 @@ export function MorePanel({ open, shut, commands }: Props) {
             label: benchWords.toSetUp,
             act: and(() => go({ screen: 'set-up', jobId })),
           },
+          ...(setUp?.engine == null
+            ? []
+            : [
+                {
+                  id: 'crank',
+                  label: benchWords.toCrank,
+                  act: and(() => go({ screen: 'crank', jobId })),
+                },
+              ]),
           { id: 'jobs', label: benchWords.toJobs, act: and(() => go({ screen: 'jobs' })) },
           {
             id: 'settings',

@@ -4,6 +4,7 @@ import { shown } from '#words';
 import { useBench, useServices } from '../services';
 import { benchWords, crankLine, todo, todoOff, turnLine } from './benchWords';
 import styles from './next.module.css';
+import { stopNamed, toCount } from './stopNamed';
 
 /** What the builder does now, what a hold will do, what a tap adds, and what must not be forgotten. */
 export function NextBox({ turnShown }: { readonly turnShown: boolean }) {
@@ -46,12 +47,9 @@ function todoLine(job: JobState, turnShown: boolean): string {
   const stage = stageOf(job);
   if (stage === 'turning') {
     const stop = nextStop(job);
-    if (!turnShown) return crankLine(stop?.position.cylinder ?? null);
-    return turnLine(
-      stop?.position.cylinder ?? null,
-      stop?.turnDeg ?? null,
-      stop?.companion ?? null,
-    );
+    if (stop === null) return crankLine(null);
+    const place = stopNamed(job, stop.position);
+    return turnShown ? turnLine(place, stop, toCount(stop.position)) : crankLine(place);
   }
   const off = job.open?.direction === 'off';
   return off && (stage === 'to start' || stage === 'counting') ? todoOff[stage] : todo[stage];

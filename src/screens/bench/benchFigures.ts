@@ -10,6 +10,7 @@ import {
 import { QUARTER, type Turn48, turn48, type ValveId, type Window } from '#valvetrain';
 import { type CountUnit, countParts, countText } from '../pieces/countParts';
 import { benchWords } from './benchWords';
+import { stopNamed } from './stopNamed';
 
 /** What counts of this job are told in. */
 export function unitOfJob(job: JobState): CountUnit {
@@ -32,15 +33,15 @@ export function countUnitWord(job: JobState, count48: Turn48): string {
 export function benchTitle(job: JobState, stage: Stage): string {
   const { open } = job;
   if (open !== null) return open.valve === null ? benchWords.unnamed : benchWords.valve(open.valve);
-  const to = nextStop(job)?.position.cylinder ?? null;
+  const to = nextStop(job)?.position ?? null;
   switch (stage) {
     case 'pushrods loose':
     case 'hands clear':
     case 'turning':
-      return to === null ? '' : benchWords.toCylinder(to);
+      return to === null ? '' : benchWords.toPlace(stopNamed(job, to));
     case 'choose valve': {
-      const at = job.crank.at?.cylinder ?? null;
-      return at === null ? '' : benchWords.atCylinder(at);
+      const { at } = job.crank;
+      return at === null ? '' : benchWords.atPlace(stopNamed(job, at));
     }
     default:
       return '';

@@ -1,5 +1,5 @@
-import type { LandingWord, Question, Stage } from '#counting';
-import type { Engine, ValveId } from '#valvetrain';
+import type { CrankStop, LandingWord, Question, Stage } from '#counting';
+import { describeProof, type Engine, type Proof, type ValveId } from '#valvetrain';
 import { sayMissed } from '#words';
 import type { Heard } from '../services';
 
@@ -54,6 +54,7 @@ export const benchWords = {
   toResults: 'Results',
   toSetUp: 'Set-up',
   toSettings: 'Settings',
+  toCrank: 'Crank',
   goTo: 'Go to cylinder',
   half: 'Half a quarter',
   seatedLoose: 'Seated loose',
@@ -75,8 +76,12 @@ export const benchWords = {
   inDoubt: 'in doubt',
   unnamed: 'Unnamed valve',
   valve: ({ cylinder, valve }: ValveId) => `${capital(valve)} of ${cylinder}`,
-  toCylinder: (cylinder: number) => `To cylinder ${cylinder}`,
-  atCylinder: (cylinder: number) => `At cylinder ${cylinder}`,
+  cylinder: (cylinder: number) => `cylinder ${cylinder}`,
+  stop: (n: number) => `stop ${n}`,
+  toPlace: (place: string) => `To ${place}`,
+  atPlace: (place: string) => `At ${place}`,
+  countThere: (exhausts: readonly number[], intakes: readonly number[]) =>
+    `Count there: exhaust ${exhausts.join(' ') || 'none'}, intake ${intakes.join(' ') || 'none'}.`,
   position: (n: number, m: number) => `Position ${n} of ${m}`,
   readOf: (n: number, m: number) => `${n} of ${m} read`,
   kept: 'Kept',
@@ -119,8 +124,9 @@ export const benchWords = {
   closed: 'No job is open.',
   rest: 'Press any key to go on',
   restCounts: 'Nothing will be counted by it.',
-  crankTo: (cylinder: number) => `to cylinder ${cylinder}`,
-  nextIs: 'cylinder next',
+  crankTo: (place: string) => `to ${place}`,
+  roundTo: (place: string) => `round to ${place}`,
+  nextIs: 'next',
   standsAt: 'cylinder at firing TDC',
   crankUnknown: 'crank not placed yet',
   running: ({ runningDirection, seenFrom }: Engine) => [runningDirection, `from the ${seenFrom}`],
@@ -182,21 +188,35 @@ export const todoOff = {
 } as const;
 
 /** Where the crank should be, where its turn may not be told. */
-export function crankLine(cylinder: number | null) {
-  return cylinder === null ? 'Is the crank there?' : `Is the crank at cylinder ${cylinder}?`;
+export function crankLine(place: string | null) {
+  return place === null ? 'Is the crank there?' : `Is the crank at ${place}?`;
 }
 
 /** The only line of the screen that turns the crank. */
 export function turnLine(
-  cylinder: number | null,
-  turnDeg: number | null,
-  companion: number | null,
+  place: string,
+  { turnDeg, companion, proof, again, first }: Omit<CrankStop, 'position'>,
+  count: string,
 ) {
+  const watch = companion === null ? shownBy(proof) : ` Watch ${companion} cross.`;
+  const there = count === '' ? '' : ` ${count}`;
+  if (again) return `Gone past: round again, two turns in its running direction.${watch}${there}`;
+  if (first !== null) {
+    const mark = describeProof(first.proof);
+    return `${mark} From there turn the crank ${degrees(first.turnDeg)} to ${place}.${watch}${there}`;
+  }
   const how =
-    turnDeg === null ? 'in its running direction' : `${turnDeg}° in its running direction`;
-  const to = cylinder === null ? '' : ` to cylinder ${cylinder}`;
-  const watch = companion === null ? '' : ` Watch ${companion} cross.`;
-  return `Turn the crank ${how}${to}.${watch}`;
+    turnDeg === null ? 'in its running direction' : `${degrees(turnDeg)} in its running direction`;
+  return `Turn the crank ${how} to ${place}.${watch}${there}`;
+}
+
+function shownBy(proof: Proof | null): string {
+  return proof === null ? '' : ` ${describeProof(proof)}`;
+}
+
+/** An angle as shown: whole, or to a tenth where an engine's are not. */
+export function degrees(deg: number): string {
+  return `${Math.round(deg * 10) / 10}°`;
 }
 
 /** A question asked back; `count` writes a count as the job calls it. */

@@ -18,6 +18,7 @@ export function NavBar({ at }: { readonly at: Route['screen'] }) {
       : ([
           { label: words.bench, route: { screen: 'bench', jobId } },
           { label: words.results, route: { screen: 'results', jobId } },
+          { label: words.crank, route: { screen: 'crank', jobId } },
         ] as const)),
     { label: words.setUp, route: { screen: 'set-up', jobId } },
     { label: words.jobs, route: { screen: 'jobs' } },

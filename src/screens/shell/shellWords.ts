@@ -3,6 +3,7 @@ export const shellWords = {
   nav: 'Screens',
   bench: 'Bench',
   results: 'Results',
+  crank: 'Crank',
   setUp: 'Set-up',
   jobs: 'Jobs',
   settings: 'Settings',

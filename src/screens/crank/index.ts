@@ -1,0 +1,1 @@
+export { CrankScreen as default } from './CrankScreen';
