@@ -40,6 +40,7 @@ export {
 export { evolve, replay } from './evolve';
 export { type Figures, figuresForCount, windowFor } from './figures';
 export { type LandingAnswer, type LandingWord, landingOf, tapOf } from './landing';
+export { checkingProblems } from './moreProblems';
 export { type Choosable, choosable, type LeftOut } from './order/choosable';
 export { type FinalLine, finalCheck } from './order/finalCheck';
 export { type OrderTold, orderTold } from './order/orderTold';

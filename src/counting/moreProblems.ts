@@ -34,7 +34,10 @@ export function buyingProblems({ buying }: SetUp): readonly Problem[] {
 }
 
 /** What is wrong with a checking pushrod. */
-export function checkingProblems({ checking, calling }: SetUp): readonly Problem[] {
+export function checkingProblems({
+  checking,
+  calling,
+}: Pick<SetUp, 'checking' | 'calling'>): readonly Problem[] {
   if (checking === undefined) return [];
   const problems: Problem[] = [];
   const { closedMm, perTurnMm } = checking;

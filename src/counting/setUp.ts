@@ -120,13 +120,16 @@ export function callOf(value: number, calling: Calling): Turn48 {
 /** Pushrods are usually sold every 25 thou: 0.635 mm (common practice). */
 export const LENGTH_GRID_MM = 0.635;
 
+/** What is known of pushrods. */
+type Pushrods = Pick<SetUp, 'buying' | 'checking' | 'testPushrod'>;
+
 /** How lengths to buy are stated: as the offer says, else as the test pushrod is. */
-export function lengthConvention({ buying, checking, testPushrod }: SetUp): LengthConvention {
+export function lengthConvention({ buying, checking, testPushrod }: Pushrods): LengthConvention {
   return buying?.convention ?? checking?.convention ?? testPushrod?.convention ?? 'tip to tip';
 }
 
 /** What can be bought; every 25 thou where nothing else is said. */
-export function buyingOf(setUp: SetUp): Buying {
+export function buyingOf(setUp: Pushrods): Buying {
   return (
     setUp.buying ?? {
       offer: { kind: 'grid', stepMm: LENGTH_GRID_MM, offsetMm: 0 },

@@ -16,18 +16,29 @@ const strokes: readonly { readonly value: `${StrokeDegrees}`; readonly degrees: 
 
 /** How turns are called and who turns the crank. Folded: the usual way is set already. */
 export function CallingStep({ form }: { readonly form: SetUpForm }) {
-  const { draft, change } = form;
+  const { draft, change, notes } = form;
   return (
     <Fold title={words.callingStep} now={words.callingNow(draft)}>
       <Choice
         field="calling"
         label={words.calling}
         value={draft.calling}
+        notes={notes('calling')}
         options={(['quarters', 'turns', 'strokes'] as const).map((value) => ({
           value,
           label: words.callings[value],
         }))}
         onChange={(calling) => change({ calling })}
+      />
+      <Choice
+        field="zeroFeel"
+        label={words.zeroFeel}
+        value={draft.zeroFeel}
+        options={(['up-and-down play', 'spinning'] as const).map((value) => ({
+          value,
+          label: words.zeroFeels[value],
+        }))}
+        onChange={(zeroFeel) => change({ zeroFeel })}
       />
       {draft.calling === 'strokes' && (
         <Choice

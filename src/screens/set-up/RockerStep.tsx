@@ -4,6 +4,7 @@ import { Fold } from '../shell/Fold';
 import { type OptionGroup, SelectField } from '../shell/SelectField';
 import { TextField } from '../shell/TextField';
 import { type Draft, NOT_KNOWN } from './draft';
+import { withCounts } from './draftChanges';
 import { shortUnit } from './draftText';
 import styles from './set-up.module.css';
 import { setUpWords as words } from './setUpWords';
@@ -29,12 +30,31 @@ const threadGroups: readonly OptionGroup[] = [
 
 const turnsInScope: readonly Draft['turns'][] = ['pivot', 'pushrod-end screw', 'valve-end screw'];
 
-/** Thread, ratio and what turns: what one quarter turn comes to. */
+/** What is counted; then thread, ratio and what turns: what one quarter turn comes to. */
 export function RockerStep({ form }: { readonly form: SetUpForm }) {
-  const { draft, change, leave, notes } = form;
+  const { draft, update } = form;
   return (
     <section className={styles.step} aria-labelledby="step-rocker">
       <h2 id="step-rocker">{words.rockerStep}</h2>
+      <Choice
+        field="counts"
+        label={words.counts}
+        value={draft.counts}
+        options={(['fastener', 'checking pushrod'] as const).map((value) => ({
+          value,
+          label: words.countsBy[value],
+        }))}
+        onChange={(counts) => update((before) => withCounts(before, counts))}
+      />
+      {draft.counts === 'fastener' ? <Fastener form={form} /> : <p>{words.countsHint}</p>}
+    </section>
+  );
+}
+
+function Fastener({ form }: { readonly form: SetUpForm }) {
+  const { draft, change, leave, notes } = form;
+  return (
+    <>
       <Choice
         field="rockers"
         label={words.rockers}
@@ -140,7 +160,7 @@ export function RockerStep({ form }: { readonly form: SetUpForm }) {
           <WhyThisFigure draft={draft} />
         </>
       )}
-    </section>
+    </>
   );
 }
 

@@ -1,4 +1,4 @@
-import type { Calling, ClockReading } from '#counting';
+import type { Buying, Calling, ClockReading } from '#counting';
 import type {
   AdjusterKind,
   EngineLayout,
@@ -7,7 +7,9 @@ import type {
   OutOfScopeKind,
   RunningDirection,
   SeenFrom,
+  Travel,
   ValveKind,
+  ZeroFeel,
 } from '#valvetrain';
 import type { Units } from '#words';
 
@@ -44,6 +46,16 @@ export interface GroupDraft {
 
 export type GroupsBy = 'all' | 'valve' | 'bank' | 'cylinders' | 'mixed';
 
+/** Ball and oil hole at the lifter, then at the rocker, as typed. */
+export type EndsDraft = readonly [string, string, string, string];
+
+/** Parts of a set-up this form does not ask for, kept through it. */
+export interface Carried {
+  readonly buying: Buying | null;
+  /** Holds while the measured travel in the form is this one. */
+  readonly measuredTravel: Travel | null;
+}
+
 /** A set-up while it is being filled in: text as typed, read into figures at the edge. */
 export interface Draft {
   /** What lengths without a unit of their own are read in. */
@@ -66,6 +78,8 @@ export interface Draft {
   /** Valve keys, as '3 intake'. */
   readonly picked: readonly string[];
   readonly rockers: 'bolt-down' | 'adjustable';
+  /** What is turned and counted. */
+  readonly counts: 'fastener' | 'checking pushrod';
   readonly turns: AdjusterKind | Extract<OutOfScopeKind, 'shared rocker shaft or bridge'>;
   /** '' until chosen, a thread's id, 'pitch', 'tpi', or NOT_KNOWN. */
   readonly thread: string;
@@ -78,7 +92,13 @@ export interface Draft {
   readonly groupsBy: GroupsBy;
   readonly groups: readonly GroupDraft[];
   readonly pushrod: string;
+  /** Of the test pushrod, or of the checking pushrod's closed length. */
   readonly convention: LengthConvention;
+  /** The checking pushrod screwed right in, and what a turn opens it by. */
+  readonly closed: string;
+  readonly perTurn: string;
+  readonly ends: EndsDraft;
+  readonly zeroFeel: ZeroFeel;
   readonly calling: Calling['way'];
   readonly degrees: StrokeDegrees;
   readonly callsLastOnly: boolean;
@@ -87,6 +107,7 @@ export interface Draft {
   readonly hands: 'alone' | 'with helper';
   /** Sentences about odd figures that the builder has answered with 'keep it'. */
   readonly kept: readonly string[];
+  readonly carried: Carried;
   /** Exact millimetres behind a rounded text, by text and unit, so that showing loses nothing. */
   readonly remembered: Readonly<Record<string, number>>;
 }
@@ -123,6 +144,7 @@ export function emptyDraft(units: Units): Draft {
     oneCylinder: '',
     picked: [],
     rockers: 'bolt-down',
+    counts: 'fastener',
     turns: 'pivot',
     thread: '',
     pitch: '',
@@ -134,6 +156,10 @@ export function emptyDraft(units: Units): Draft {
     groups: [emptyGroup('all', { kind: 'all' })],
     pushrod: '',
     convention: 'tip to tip',
+    closed: '',
+    perTurn: '',
+    ends: ['', '', '', ''],
+    zeroFeel: 'up-and-down play',
     calling: 'quarters',
     degrees: 60,
     callsLastOnly: false,
@@ -141,6 +167,7 @@ export function emptyDraft(units: Units): Draft {
     clock: 'mark',
     hands: 'alone',
     kept: [],
+    carried: { buying: null, measuredTravel: null },
     remembered: {},
   };
 }

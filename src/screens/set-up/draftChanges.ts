@@ -1,3 +1,4 @@
+import { CHECKING_PER_TURN_MM } from '#valvetrain';
 import type { Units } from '#words';
 import { type Draft, emptyGroup, type GroupDraft, type GroupsBy, type WindowDraft } from './draft';
 import { windowDraft } from './draftFrom';
@@ -16,14 +17,28 @@ export function inUnits(draft: Draft, units: Units): Draft {
     return shown;
   };
   const short = (text: string) => rewrite(text, shortUnit(draft.units), shortUnit(units));
+  const long = (text: string) => rewrite(text, longUnit(draft.units), longUnit(units));
+  const [a, b, c, d] = draft.ends;
   return {
     ...draft,
     measured: short(draft.measured),
-    pushrod: rewrite(draft.pushrod, longUnit(draft.units), longUnit(units)),
+    pushrod: long(draft.pushrod),
+    closed: long(draft.closed),
+    perTurn: short(draft.perTurn),
+    ends: [long(a), long(b), long(c), long(d)],
     groups: draft.groups.map((group) => ({ ...group, window: eachField(group.window, short) })),
     remembered,
     units,
   };
+}
+
+/** The draft with another thing counted; a checking pushrod is called in whole turns. */
+export function withCounts(draft: Draft, counts: Draft['counts']): Draft {
+  if (draft.counts === counts) return draft;
+  if (counts === 'fastener') return { ...draft, counts, calling: 'quarters' };
+  const usual = lengthText(CHECKING_PER_TURN_MM, shortUnit(draft.units));
+  const perTurn = draft.perTurn.trim() === '' ? usual : draft.perTurn;
+  return { ...draft, counts, rockers: 'bolt-down', calling: 'turns', perTurn };
 }
 
 /** The draft with one group changed. */

@@ -23,6 +23,7 @@ import {
   NOT_KNOWN,
 } from './draft';
 import { lengthText, longUnit, memoryKey, shortUnit, type TextUnit } from './draftText';
+import { endsDraft } from './endsDraft';
 
 /** Writes lengths into fields and remembers the exact figure behind each. */
 interface Pen {
@@ -54,6 +55,7 @@ export function draftFrom(setUp: SetUp, units: Units): Draft {
     ...engineDraft(setUp.engine),
     ...scopeDraft(setUp),
     rockers: setUp.rockers,
+    counts: setUp.checking === undefined ? 'fastener' : 'checking pushrod',
     turns: adjuster?.kind ?? 'pivot',
     ...(adjuster === null ? { thread: NOT_KNOWN } : threadDraft(adjuster.pitchMm)),
     ratio: adjuster === null ? '' : String(adjuster.rockerRatio),
@@ -61,7 +63,13 @@ export function draftFrom(setUp: SetUp, units: Units): Draft {
     measured: measured === undefined ? '' : write(measured, short),
     ...groupsDraft(setUp.groups, (mm) => write(mm, short)),
     pushrod: testPushrod === null ? '' : write(testPushrod.mm, longUnit(units)),
-    convention: testPushrod?.convention ?? 'tip to tip',
+    ...checkingDraft(setUp, units, write),
+    ...endsOf(setUp, (mm) => write(mm, longUnit(units))),
+    zeroFeel: setUp.zeroFeel ?? 'up-and-down play',
+    carried: {
+      buying: setUp.buying ?? null,
+      measuredTravel: setUp.measuredTravel ?? null,
+    },
     calling: calling.way,
     degrees: calling.way === 'strokes' ? calling.degrees : 60,
     callsLastOnly: setUp.callsLastOnly,
@@ -70,6 +78,22 @@ export function draftFrom(setUp: SetUp, units: Units): Draft {
     hands: setUp.hands,
     remembered,
   };
+}
+
+function checkingDraft(
+  { checking, testPushrod }: SetUp,
+  units: Units,
+  write: Pen['write'],
+): Pick<Draft, 'convention' | 'closed' | 'perTurn'> {
+  return {
+    convention: checking?.convention ?? testPushrod?.convention ?? 'tip to tip',
+    closed: checking === undefined ? '' : write(checking.closedMm, longUnit(units)),
+    perTurn: checking === undefined ? '' : write(checking.perTurnMm, shortUnit(units)),
+  };
+}
+
+function endsOf({ buying }: SetUp, write: (mm: number) => string): Pick<Draft, 'ends'> {
+  return { ends: endsDraft(buying?.ends ?? null, write) };
 }
 
 function engineDraft(engine: Engine | null): Partial<Draft> {

@@ -1,7 +1,7 @@
 import { type Draft, emptyDraft } from './draft';
 
 /** Version of the shape below: a draft kept by another is not read. */
-const SHAPE = 1;
+const SHAPE = 2;
 
 function keyOf(jobId: string | null): string {
   return `set-up draft ${jobId ?? 'new'}`;

@@ -15,5 +15,6 @@ export const problemWords = {
   cylindersMissing: 'Name the cylinders of this group by number, as 1, 4, 6, 7.',
   noPushrod:
     'Without the test pushrod’s length the preload can be read, but no pushrod length worked out.',
+  bothEnds: 'Give ball and oil hole at both ends of the pushrod, or leave all four empty.',
   notANumber: (text: string) => `‘${text.trim()}’ is no figure. Type digits, as 1.6 or 75.`,
 };

@@ -16,8 +16,16 @@ export interface AdjusterRead {
   readonly problems: readonly FormProblem[];
 }
 
-/** The thread and rocker of a draft. */
+/**
+ * The thread and rocker of a draft. With a checking pushrod neither is asked for: they are kept where they
+ * can be used.
+ */
 export function readAdjuster(draft: Draft): AdjusterRead {
+  const read = readFastener(draft);
+  return draft.counts === 'fastener' ? read : { adjuster: read.adjuster, problems: [] };
+}
+
+function readFastener(draft: Draft): AdjusterRead {
   const { turns } = draft;
   if (turns === 'shared rocker shaft or bridge') {
     return { adjuster: null, problems: [refusedField('turns', outOfScope(turns))] };

@@ -1,17 +1,12 @@
-import { type Calling, lengthProblems, type SetUp, setUpProblems } from '#counting';
-import { type Engine, type PushrodLength, type ValveId, valvesOf } from '#valvetrain';
+import { type Calling, type SetUp, setUpProblems } from '#counting';
+import { type Adjuster, type Engine, type ValveId, valvesOf } from '#valvetrain';
 import type { Draft } from './draft';
-import { longUnit, readLength, readNumber } from './draftText';
-import {
-  asFormProblems,
-  type FormProblem,
-  oddField,
-  refusedField,
-  valvesNamed,
-} from './formProblem';
-import { notANumber, readAdjuster } from './readAdjuster';
+import { readNumber } from './draftText';
+import { asFormProblems, type FormProblem, refusedField, valvesNamed } from './formProblem';
+import { readAdjuster } from './readAdjuster';
 import { readEngine } from './readEngine';
 import { readGroups } from './readGroups';
+import { readPushrods } from './readPushrod';
 import { setUpWords as words } from './setUpWords';
 
 export interface DraftRead {
@@ -27,7 +22,7 @@ export function readDraft(draft: Draft): DraftRead {
   const scope = readScope(draft, engine);
   const { adjuster, problems: ofAdjuster } = readAdjuster(draft);
   const { groups, problems: ofGroups } = readGroups(draft, engine);
-  const pushrod = readPushrod(draft);
+  const pushrod = readPushrods(draft);
   const setUp: SetUp = {
     name: draft.name.trim() || words.nameOf(engine),
     engine,
@@ -40,7 +35,11 @@ export function readDraft(draft: Draft): DraftRead {
     asksLanding: draft.asksLanding,
     clock: draft.clock,
     hands: draft.hands,
-    testPushrod: pushrod.length,
+    testPushrod: pushrod.testPushrod,
+    ...(draft.zeroFeel === 'up-and-down play' ? {} : { zeroFeel: draft.zeroFeel }),
+    ...measuredOf(draft, adjuster),
+    ...(pushrod.checking === null ? {} : { checking: pushrod.checking }),
+    ...(pushrod.buying === null ? {} : { buying: pushrod.buying }),
   };
   const found = [
     ...ofEngine,
@@ -55,9 +54,9 @@ export function readDraft(draft: Draft): DraftRead {
 
 /** Whatever counting itself would refuse and no field has named: nothing gets past it. */
 function leftOver(draft: Draft, setUp: SetUp): readonly FormProblem[] {
-  return asFormProblems(setUpProblems(setUp), () => 'form').filter(
-    ({ severity, sentence }) => severity === 'refused' || !draft.kept.includes(sentence),
-  );
+  return asFormProblems(setUpProblems(setUp), (field) =>
+    field === 'ends' ? 'ends.0' : 'form',
+  ).filter(({ severity, sentence }) => severity === 'refused' || !draft.kept.includes(sentence));
 }
 
 function readScope(
@@ -96,29 +95,13 @@ function readScope(
   }
 }
 
-function readPushrod(draft: Draft): {
-  length: PushrodLength | null;
-  problems: readonly FormProblem[];
-} {
-  const read = readLength(draft.pushrod, longUnit(draft.units), draft.remembered);
-  switch (read.kind) {
-    case 'empty':
-      return {
-        length: null,
-        problems:
-          draft.rockers === 'bolt-down' ? [oddField('pushrod', words.problems.noPushrod)] : [],
-      };
-    case 'not a number':
-      return { length: null, problems: notANumber('pushrod', draft.pushrod, read) };
-    case 'value': {
-      const length = { mm: read.value, convention: draft.convention };
-      return { length, problems: asFormProblems(lengthProblems(length), () => 'pushrod') };
-    }
-    default: {
-      const never: never = read;
-      return never;
-    }
-  }
+/** How sure the measured travel is, while the form still has the travel it was measured as. */
+function measuredOf({ carried }: Draft, adjuster: Adjuster | null): Pick<SetUp, 'measuredTravel'> {
+  const { measuredTravel } = carried;
+  return measuredTravel !== null &&
+    adjuster?.measuredTravelPerQuarterMm === measuredTravel.perQuarterMm
+    ? { measuredTravel }
+    : {};
 }
 
 function callingOf({ calling, degrees }: Draft): Calling {

@@ -1,5 +1,6 @@
-import type { Engine, EnginePreset, LengthConvention, ValveKind } from '#valvetrain';
+import type { Engine, EnginePreset, ValveKind } from '#valvetrain';
 import type { Draft } from './draft';
+import { measuringWords } from './measuringWords';
 import { problemWords } from './problemWords';
 import {
   evidences,
@@ -135,18 +136,7 @@ export const setUpWords = {
   },
   noWindow: 'No window until the lifter kind is chosen.',
 
-  pushrodStep: 'Test pushrod',
-  pushrod: 'Length of the test pushrod',
-  pushrodHint: {
-    inch: 'As 7.400. A figure in mm is taken with ‘mm’ behind it.',
-    mm: 'As 188.0. A figure in inches is taken with ‘in’ behind it.',
-  },
-  convention: 'How that length is taken',
-  conventions: {
-    'tip to tip': 'Tip to tip, over the oil-hole flats',
-    'full ball': 'Full ball, to the uncut poles',
-  } satisfies Record<LengthConvention, string>,
-
+  ...measuringWords,
   callingStep: 'Calling and help',
   callingNow: (draft: Pick<Draft, 'calling' | 'degrees' | 'hands'>) =>
     `${draft.calling === 'strokes' ? `strokes of ${draft.degrees}°` : draft.calling}, ${draft.hands}`,

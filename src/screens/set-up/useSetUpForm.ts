@@ -89,6 +89,17 @@ function textOf(draft: Draft, field: string): string {
     return Object.entries(window ?? {}).find(([key]) => key === figure)?.[1] ?? '';
   }
   const text = Object.entries(draft).find(([key]) => key === name)?.[1];
-  const typed = ['ratio', 'lean', 'measured', 'pitch', 'tpi', 'order', 'banks', 'pushrod'];
+  const typed = [
+    'ratio',
+    'lean',
+    'measured',
+    'pitch',
+    'tpi',
+    'order',
+    'banks',
+    'pushrod',
+    'closed',
+    'perTurn',
+  ];
   return typeof text === 'string' && typed.includes(field) ? text : '';
 }

@@ -104,7 +104,11 @@ describe('a new job', () => {
 
   test.each([
     ['Layout and firing order', 'Overhead cam', /no pushrod to carry the preload/],
-    ['What turns', 'One shaft or bridge that holds several rockers', /checking pushrod/],
+    [
+      'What turns',
+      'One shaft or bridge that holds several rockers',
+      /rocker by rocker: torque them/,
+    ],
     ['Lifter kind', 'Solid lifters', /feeler gauge/],
   ])('%s: %s is answered in a sentence', async (label, option, sentence) => {
     await started();

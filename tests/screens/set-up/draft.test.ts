@@ -5,6 +5,7 @@ import { type Draft, emptyDraft } from '../../../src/screens/set-up/draft';
 import {
   groupedBy,
   inUnits,
+  withCounts,
   withGroup,
   withLifter,
   withStartingFigures,
@@ -188,6 +189,37 @@ describe('a set-up shown and read back', () => {
         },
       }),
     ],
+    [
+      'a checking pushrod',
+      v8SetUp({
+        testPushrod: null,
+        calling: { way: 'turns' },
+        checking: { closedMm: 172.7201, perTurnMm: 1.2700001, convention: 'full ball' },
+        zeroFeel: 'spinning',
+      }),
+    ],
+    [
+      'what the form does not ask',
+      v8SetUp({
+        adjuster: {
+          kind: 'pivot',
+          pitchMm: 1.25,
+          rockerRatio: 1.7,
+          leanDeg: 0,
+          measuredTravelPerQuarterMm: 0.4876543,
+        },
+        measuredTravel: { perQuarterMm: 0.4876543, uMm: 0.0112, basis: 'two test lengths' },
+        buying: {
+          offer: { kind: 'stock', lines: [{ lengthMm: 207.01, quantity: 6 }] },
+          convention: 'full ball',
+          spares: 2,
+          ends: [
+            { ballMm: 7.9375, holeMm: 2.54 },
+            { ballMm: 7.9375, holeMm: 3.556 },
+          ],
+        },
+      }),
+    ],
     ['picked valves', v8SetUp({ scope: [{ cylinder: 3, valve: 'intake' }] })],
     ['nothing known', v8SetUp({ engine: null, scope: [], adjuster: null, groups: [] })],
   ])('%s: the same, figure for figure, in inches, mm and back', (_, setUp) => {
@@ -216,6 +248,55 @@ describe('a set-up shown and read back', () => {
       expect(read.setUp?.engine?.runningDirection).toBe('anticlockwise');
     },
   );
+});
+
+describe('pushrods', () => {
+  const checking = (changes: Partial<Draft> = {}) => ({
+    ...withCounts(filled('inch', { thread: '', ratio: '' }), 'checking pushrod'),
+    closed: '6.800',
+    ...changes,
+  });
+
+  test('a checking pushrod: 6.800 closed and 50 thou a turn, called in turns, no thread asked', () => {
+    const { setUp, problems } = readDraft(checking());
+    expect(problems).toEqual([]);
+    expect(setUp?.checking?.closedMm).toBeCloseTo(172.72, 9);
+    expect(setUp?.checking?.perTurnMm).toBeCloseTo(1.27, 9);
+    expect(setUp).toMatchObject({ calling: { way: 'turns' }, testPushrod: null, adjuster: null });
+    expect(withCounts(checking(), 'fastener').calling).toBe('quarters');
+  });
+
+  test.each([
+    [{ closed: '' }, 'closed', /closed length/],
+    [{ closed: '0.8' }, 'closed', /closed length/],
+    [{ perTurn: '0' }, 'perTurn', /open it by something/],
+    [{ perTurn: 'fifty' }, 'perTurn', /‘fifty’ is no figure/],
+    [{ calling: 'quarters' as const }, 'calling', /call turns/],
+    [{ ends: ['0.3125', '0.100', '', ''] as const }, 'ends.0', /both ends/],
+  ])('%o is refused by name', (changes, field, sentence) => {
+    expect(sentenceAt(checking(changes), field)).toMatch(sentence);
+  });
+
+  test('balls and holes go to what can be bought, the rest of which stays usual', () => {
+    const ends = ['0.3125', '0.100', '0.3125', '0.140'] as const;
+    const { setUp } = readDraft(filled('inch', { ends, convention: 'full ball' }));
+    expect(setUp?.buying).toMatchObject({ convention: 'full ball', spares: 0 });
+    expect(setUp?.buying?.ends?.[1].holeMm).toBeCloseTo(3.556, 9);
+    const impossible = filled('inch', { ends: ['0.1', '0.3', '0.1', '0.05'] });
+    expect(readDraft(impossible).problems.map((one) => one.sentence)).toEqual([
+      expect.stringMatching(/wider than the oil hole/),
+    ]);
+  });
+
+  test('a travel typed over the measured one is no longer as sure as that was', () => {
+    const before = v8SetUp({
+      adjuster: { ...v8SetUp().adjuster!, measuredTravelPerQuarterMm: 0.48 },
+      measuredTravel: { perQuarterMm: 0.48, uMm: 0.01, basis: 'dial readings' },
+    });
+    const draft = draftFrom(before, 'mm');
+    expect(readDraft(draft).setUp?.measuredTravel).toEqual(before.measuredTravel);
+    expect(readDraft({ ...draft, measured: '0.49' }).setUp?.measuredTravel).toBeUndefined();
+  });
 });
 
 describe('lifters', () => {
