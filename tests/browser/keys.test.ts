@@ -4,6 +4,7 @@ import { firstPage, openApp, openBrowser } from './harness';
 import { type BenchHands, benchHands, differences, saidSoFar } from './steps/bench';
 import { type Valve, walk } from './steps/figures';
 import { plainLines as lines } from './steps/lines';
+import type { Counted } from './steps/oneLength';
 import { pressesApart } from './steps/pressesApart';
 import { expectResults } from './steps/results';
 import { setUpByKeys } from './steps/setUpByKeys';
@@ -69,6 +70,8 @@ type Keys = ReturnType<typeof keyboard>;
 /** How each valve is counted, by `cylinder kind`, and what it must come to. */
 interface Way {
   readonly quarters: number;
+  /** What its landing resolves, quarters, where that is not half of one. */
+  readonly resolves?: number;
   count(keys: Keys, bench: BenchHands, valve: Valve): Promise<void>;
 }
 
@@ -78,7 +81,7 @@ async function landedBy(keys: Keys, bench: BenchHands, code: string, line: strin
 }
 
 /** Digits up to the last mark, then half a quarter past it, both told by key. */
-function plain(last: number, landing: 'half' | 'nothing'): Way {
+function plain(last: number, landing: 'half' | 'nothing', first = false): Way {
   const quarters = last + (landing === 'half' ? 0.5 : 0);
   return {
     quarters,
@@ -86,13 +89,13 @@ function plain(last: number, landing: 'half' | 'nothing'): Way {
       await keys.digits(...Array.from({ length: last }, (_, i) => i + 1));
       await keys.seat();
       const code = landing === 'half' ? 'KeyH' : 'Numpad0';
-      await landedBy(keys, bench, code, lines.read(valve, quarters));
+      await landedBy(keys, bench, code, lines.read(valve, quarters, { first }));
     },
   };
 }
 
 const ways: Readonly<Record<string, Way>> = {
-  '1 exhaust': plain(4, 'half'),
+  '1 exhaust': plain(4, 'half', true),
   '1 intake': {
     quarters: 4.25,
     async count(keys, bench, valve) {
@@ -148,11 +151,12 @@ const ways: Readonly<Record<string, Way>> = {
   '4 intake': {
     // 'How far?' is not answered: the reading is the middle of the quarter it may lie in.
     quarters: 4.5,
+    resolves: 1,
     async count(keys, bench, valve) {
       await keys.digits(1, 2, 3, 4);
       await keys.seat();
       await keys.accept();
-      await bench.says(lines.read(valve, 4.5, false));
+      await bench.says(lines.read(valve, 4.5, { asked: false }));
     },
   },
   '3 exhaust': plain(3, 'half'),
@@ -201,7 +205,7 @@ const ways: Readonly<Record<string, Way>> = {
     async count(keys, bench, valve) {
       await keys.digits(1, 2, 3, 4);
       await keys.seat();
-      await landedBy(keys, bench, 'Numpad0', lines.read(valve, 4, true, true));
+      await landedBy(keys, bench, 'Numpad0', lines.read(valve, 4, { fourth: true }));
     },
   },
   '7 intake': plain(5, 'nothing'),
@@ -223,7 +227,7 @@ test('sixteen valves by keyboard alone: spoken log, results and the one length',
   await keys.nextStage();
   await bench.says(lines.position(1));
 
-  const readings: (Valve & { quarters: number })[] = [];
+  const readings: Counted[] = [];
   for (const [place, valve] of walk.entries()) {
     const { cylinder, kind } = valve;
     if (kind === 'exhaust') await keys.nextStage();
@@ -232,7 +236,8 @@ test('sixteen valves by keyboard alone: spoken log, results and the one length',
     if (!way) throw new Error(`no way for ${cylinder} ${kind}`);
     await keys.zero();
     await way.count(keys, bench, valve);
-    readings.push({ ...valve, quarters: way.quarters });
+    const { quarters, resolves = 0.5 } = way;
+    readings.push({ ...valve, quarters, resolves });
     const asked = `${cylinder} ${kind}` !== '1 intake' && `${cylinder} ${kind}` !== '4 exhaust';
     const waited = `${cylinder} ${kind}` === '4 intake';
     if (asked && !waited) await keys.accept();

@@ -86,7 +86,7 @@ const counted: readonly (readonly [marks: number, past: number])[] = [
   [4, 3],
   [5, 0],
   [4, 2],
-  [6, 0],
+  [4, 1],
   [4, 2],
 ];
 

@@ -242,6 +242,7 @@ async function countValve(
   bench: BenchHands,
   valve: Valve,
   how: Way,
+  first: boolean,
 ): Promise<void> {
   await ear.says('zero lash');
   await bench.says(lines.zero);
@@ -260,7 +261,7 @@ async function countValve(
     await bench.says(lines.howFar(count));
     await ear.says(how.landing);
   }
-  await bench.says(lines.read(valve, how.quarters));
+  await bench.says(lines.read(valve, how.quarters, { first }));
 }
 
 test('sixteen valves by voice alone: interims, repeats, ends and errors of the service', async () => {
@@ -299,7 +300,7 @@ test('sixteen valves by voice alone: interims, repeats, ends and errors of the s
     await bench.says(lines.valve(valve));
     const how = ways[place];
     if (how === undefined) throw new Error(`no way for valve ${place}`);
-    await countValve(next, ear, bench, valve, how);
+    await countValve(next, ear, bench, valve, how, place === 0);
     readings.push({ ...valve, quarters: how.quarters });
     if (place % 4 === 1) {
       const before = await ear.sessions();
@@ -372,7 +373,7 @@ test('voice and pedal mixed: asked back, taken back, a wrong cylinder mended, ta
   await ear.says('rocker seated');
   await bench.says(lines.howFar(4));
   await ear.says('half');
-  await bench.says(lines.read({ cylinder: 1, kind: 'exhaust' }, 4.5));
+  await bench.says(lines.read({ cylinder: 1, kind: 'exhaust' }, 4.5, { first: true }));
   // It was cylinder eight's exhaust all along.
   await ear.says("wrong cylinder, it's eight");
   await page.getByRole('heading', { name: 'Exhaust of 8' }).waitFor();

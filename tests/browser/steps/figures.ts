@@ -44,12 +44,13 @@ const ZERO_FEEL = 0.15;
 const TRAVEL = { byGeometry: 0.07, measured: 0.02 };
 
 /** Variances of a reading, thou²: of its own (r is what its landing resolves, quarters), and in common. */
-function variances(quarters: number, r: number, travel: number) {
+export function variances(quarters: number, r: number, travel: number) {
   const own = thouPerQuarter ** 2 * (r ** 2 / 12 + ZERO_FEEL ** 2 / 3);
   return { own, common: (thou(quarters) * travel) ** 2 / 3 };
 }
 
-function guard(quarters: number, r: number, travel: number): number {
+/** Half the band: inside a limit by this much is proven, one-sided 95 %, thou. */
+export function guard(quarters: number, r: number, travel: number): number {
   const { own, common } = variances(quarters, r, travel);
   return 1.65 * Math.sqrt(own + common);
 }
@@ -82,25 +83,6 @@ export function companion(cylinder: number): number {
   const { order } = setUp;
   const at = order.indexOf(cylinder);
   return order[(at + order.length / 2) % order.length] ?? 0;
-}
-
-/**
- * The one length: of every 25 thou, the one that leaves most valves usable; then the one whose worst
- * valve is nearest the middle of the preferred band; then the shorter.
- */
-export function oneLength(counts: readonly number[]): { readonly inches: number; fits: number } {
-  const target = (setUp.preferred[0] + setUp.preferred[1]) / 2;
-  const lengths = Array.from({ length: 400 }, (_, i) => 25 * (i + 120));
-  const judged = lengths.map((length) => {
-    const preloads = counts.map((count) => thou(count) + length - setUp.testPushrodIn * 1000);
-    const fits = preloads.filter((p) => p >= setUp.usable[0] && p <= setUp.usable[1]).length;
-    const worst = Math.max(...preloads.map((p) => Math.abs(p - target)));
-    return { length, fits, worst };
-  });
-  judged.sort((a, b) => b.fits - a.fits || a.worst - b.worst || a.length - b.length);
-  const best = judged[0];
-  if (!best) throw new Error('no lengths');
-  return { inches: best.length / 1000, fits: best.fits };
 }
 
 /** 'eight, one fifty' for 8.150, as the shop says a length. */

@@ -4,18 +4,21 @@ import {
   cantTellFrom,
   companion,
   figure,
-  oneLength,
   settling,
   setUp,
   spelledLength,
   type Valve,
   verdict,
 } from './figures';
+import { type Counted, oneLength, strays } from './oneLength';
 import { capital, spelled, spelledCount } from './spelled';
 
 /** Said once, when a fourth valve can't be told: most would be settled by measuring the travel. */
 export const MANY_UNPROVEN =
   " Four can't be told: measuring the travel settles most. From here a tone says so.";
+
+/** Said once a job, with its first reading. */
+const BIAS = ' True preload is a little more: some drag is there before it is felt.';
 
 /** At the plain talk level, with figures in thou. */
 export const plainLines = {
@@ -48,8 +51,15 @@ export const plainLines = {
   },
   howFar: (quarters: number) => `Seated. How far past ${spelledCount(quarters)}?`,
   tapped: (quarters: number) => `${capital(spelledCount(quarters))}.`,
-  /** `fourth`: the fourth valve that can't be told, said with what settles most. */
-  read({ cylinder, kind }: Valve, quarters: number, asked = true, fourth = false): string {
+  /**
+   * `fourth`: the fourth valve that can't be told, said with what settles most; `first`: the first
+   * reading of the job, said with what no count removes.
+   */
+  read(
+    { cylinder, kind }: Valve,
+    quarters: number,
+    { asked = true, fourth = false, first = false } = {},
+  ): string {
     const unit = Number.isInteger(quarters) ? ' quarters' : '';
     const count = `${asked ? '' : 'about '}${spelledCount(quarters)}${unit}`;
     const [from, to] = setUp.usable;
@@ -63,7 +73,7 @@ export const plainLines = {
     const settles = across === null ? '' : fourth ? MANY_UNPROVEN : ` ${settling(quarters, r)}`;
     return (
       `${capital(kind)} of ${spelled(cylinder)}: ${count}, ${spelled(figure(quarters))} thousandths, ` +
-      `${word}.${limits}${settles}`
+      `${word}.${limits}${settles}${first ? BIAS : ''}`
     );
   },
   cylinderDone(cylinder: number, exhaust: number, intake: number, left: number): string {
@@ -74,26 +84,21 @@ export const plainLines = {
     const toGo = left === 0 ? '' : ` ${capital(spelled(left))} to go.`;
     return `Cylinder ${spelled(cylinder)}: ${one('exhaust', exhaust)}, ${one('intake', intake)}.${toGo}`;
   },
-  allRead(readings: readonly (Valve & { readonly quarters: number })[]): string {
+  allRead(readings: readonly Counted[]): string {
     const out = readings.filter(({ quarters }) => !verdict(quarters).startsWith('fits'));
     const kinds = [...new Set(out.map(({ quarters }) => verdict(quarters)))];
     const named = kinds.map((word) => {
       const valves = out.filter(({ quarters }) => verdict(quarters) === word);
-      const names = valves.map(({ cylinder, kind }) => `${spelled(cylinder)} ${kind}`);
-      const list =
-        names.length === 1 ? names[0] : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
-      return `${capital(spelled(valves.length))} ${word}: ${list}.`;
+      return `${capital(spelled(valves.length))} ${word}: ${listOf(valves.map(nameOf))}.`;
     });
-    const { inches, fits } = oneLength(readings.map(({ quarters }) => quarters));
     const of = readings.length;
     return [
       `${capital(spelled(of))} read.`,
       `${capital(spelled(of - out.length))} fit.`,
       ...named,
-      fits === of
-        ? `One length fits all: ${spelledLength(inches)}.`
-        : `${capital(spelledLength(inches))} fits ${spelled(fits)} of ${spelled(of)}.`,
+      lengthLine(readings),
       ...cantTell(readings),
+      ...distrust(readings),
     ].join(' ');
   },
 };
@@ -128,22 +133,24 @@ export const terseLines = {
   cylinderDone: (cylinder: number, left: number) =>
     left === 0 ? `Cylinder ${spelled(cylinder)} done.` : `${capital(spelled(left))} to go.`,
   allRead(readings: readonly Counted[]): string {
-    const counts = readings.map(({ quarters }) => quarters);
-    const { inches, fits } = oneLength(counts);
+    const of = readings.length;
+    const named = strays(readings).map(({ valve }) => nameOf(valve));
     return [
-      `${capital(spelled(counts.length))} read.`,
-      fits === counts.length
-        ? `One length fits all: ${spelledLength(inches)}.`
-        : `${capital(spelledLength(inches))} fits ${spelled(fits)} of ${spelled(counts.length)}.`,
+      `${capital(spelled(of))} read.`,
+      lengthLine(readings),
       ...cantTell(readings),
+      ...(named.length === 0 ? [] : [`Distrust ${listOf(named)}.`]),
     ].join(' ');
   },
 };
 
-interface Counted extends Valve {
-  readonly quarters: number;
-  /** What the landing resolves, quarters; half a quarter where it is not said. */
-  readonly resolves?: number;
+/** The one length, and while they are few the valves it is not proven for, in the order of cylinders. */
+function lengthLine(readings: readonly Counted[]): string {
+  const { inches, fits, failing } = oneLength(readings);
+  const length = spelledLength(inches);
+  if (failing.length === 0) return `One length fits all: ${length}.`;
+  const some = `${capital(length)} fits ${spelled(fits)} of ${spelled(readings.length)}.`;
+  return failing.length > 4 ? some : `${some} Not proven: ${listOf(failing.map(nameOf))}.`;
 }
 
 /** The valves that can't be told, named while they are few. */
@@ -152,8 +159,28 @@ function cantTell(readings: readonly Counted[]): readonly string[] {
     ({ quarters, resolves = 0.5 }) => cantTellFrom(quarters, resolves) !== null,
   );
   if (valves.length === 0) return [];
-  const names = valves.map(({ cylinder, kind }) => `${spelled(cylinder)} ${kind}`);
-  const list =
-    names.length === 1 ? names[0] : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
-  return [`${capital(spelled(valves.length))} can't tell${names.length > 4 ? '' : `: ${list}`}.`];
+  const names = valves.map(nameOf);
+  const list = names.length > 4 ? '' : `: ${listOf(names)}`;
+  return [`${capital(spelled(valves.length))} can't tell${list}.`];
+}
+
+/** Readings far from their fellows: one is told by how much, and what to do. */
+function distrust(readings: readonly Counted[]): readonly string[] {
+  const found = strays(readings);
+  const [first, ...others] = found;
+  if (first === undefined) return [];
+  if (others.length > 0) return [`Distrust ${listOf(found.map(({ valve }) => nameOf(valve)))}.`];
+  const by = spelled(Math.round(Math.abs(first.offThou)));
+  return [
+    `Distrust ${nameOf(first.valve)}: ${by} thousandths ${first.offThou > 0 ? 'more' : 'less'} than its fellows.`,
+    'Check that it was on its base circle, then count it again.',
+  ];
+}
+
+const nameOf = ({ cylinder, kind }: Valve) => `${spelled(cylinder)} ${kind}`;
+
+function listOf(names: readonly string[]): string {
+  return names.length === 1
+    ? String(names[0])
+    : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
 }

@@ -1,13 +1,11 @@
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
-import { cantTellFrom, figure, oneLength, setUp, type Valve, verdict } from './figures';
+import { cantTellFrom, figure, setUp, verdict } from './figures';
+import { type Counted, oneLength } from './oneLength';
 import { capital, writtenCount } from './spelled';
 
 /** Goes to the results and holds every valve's row, and the one length, to figures worked out here. */
-export async function expectResults(
-  page: Page,
-  readings: readonly (Valve & { readonly quarters: number; readonly resolves?: number })[],
-): Promise<void> {
+export async function expectResults(page: Page, readings: readonly Counted[]): Promise<void> {
   await page.goto(page.url().replace('#/bench/', '#/results/'));
   await page.locator('table tr[data-valve]').first().waitFor();
   const rows = await page.locator('table tr[data-valve]').evaluateAll((all) =>
@@ -29,7 +27,7 @@ export async function expectResults(
       capital(verdict(quarters)) + judged(cantTellFrom(quarters, resolves)),
     ]),
   );
-  const { inches, fits } = oneLength(readings.map(({ quarters }) => quarters));
+  const { inches, fits } = oneLength(readings);
   const panel = await page.locator('section[aria-labelledby="one-length"]').textContent();
   expect(panel).toContain(`${inches.toFixed(3)} in`);
   expect(panel).toContain(`Measured on a test pushrod of ${setUp.testPushrodIn.toFixed(3)} in.`);
