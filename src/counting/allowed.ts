@@ -45,6 +45,7 @@ const ALWAYS: readonly CommandType[] = [
   'doubt',
   'changeSetUp',
   'nameReading',
+  'note',
   'discard',
 ];
 const BETWEEN: readonly CommandType[] = [

@@ -1,6 +1,7 @@
 import type { PushrodLength, Turn48, ValveId, ValveKind } from '#valvetrain';
 import type { By, RoundPurpose } from './events';
 import type { LandingWord } from './landing';
+import type { JobNotes } from './notes';
 import type { SetUp } from './setUp';
 
 /** How an absolute count was given: a bare number, with its unit, or by whole turns. */
@@ -64,6 +65,8 @@ export type CommandBody =
   /** Speech overlapped the app's own voice (C9). */
   | { readonly type: 'doubt' }
   | { readonly type: 'ask'; readonly about: AskedFor }
+  /** All of the notes anew. */
+  | { readonly type: 'note'; readonly notes: JobNotes }
   | { readonly type: 'discard' }
   | { readonly type: 'restore' };
 

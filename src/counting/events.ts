@@ -1,5 +1,6 @@
 import type { PushrodLength, Turn48, ValveId } from '#valvetrain';
 import type { LandingAnswer } from './landing';
+import type { JobNotes } from './notes';
 import type { SetUp } from './setUp';
 
 /** Which hand gave the command: shown in the log, never used to judge it. */
@@ -103,6 +104,7 @@ export type EventBody =
   | { readonly type: 'held' }
   | { readonly type: 'resumed' }
   | { readonly type: 'takenBack'; readonly undoes: number }
+  | { readonly type: 'noted'; readonly notes: JobNotes }
   | { readonly type: 'jobDiscarded' }
   | { readonly type: 'jobRestored' };
 

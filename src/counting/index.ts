@@ -39,8 +39,10 @@ export {
 } from './events';
 export { evolve, replay } from './evolve';
 export { type Figures, figuresForCount, windowFor } from './figures';
+export { recipeOf } from './history/recipe';
 export { type LandingAnswer, type LandingWord, landingOf, tapOf } from './landing';
 export { checkingProblems } from './moreProblems';
+export { type JobNotes, MOST_NOTED, noNotes, tidyNotes } from './notes';
 export { type Choosable, choosable, type LeftOut } from './order/choosable';
 export { type FinalLine, finalCheck } from './order/finalCheck';
 export { type OrderTold, orderTold } from './order/orderTold';

@@ -7,6 +7,7 @@ import type {
   Question,
   RoundPurpose,
 } from './events';
+import { type JobNotes, noNotes } from './notes';
 import type { Reading } from './readings';
 import type { SetUp } from './setUp';
 
@@ -71,6 +72,7 @@ export interface JobState {
   readonly seq: number;
   readonly status: 'not opened' | 'open' | 'discarded';
   readonly setUps: readonly SetUpVersion[];
+  readonly notes: JobNotes;
   readonly round: { readonly number: number; readonly purpose: RoundPurpose };
   /** The pushrod fitted, where no valve has one of its own. */
   readonly pushrod: PushrodLength | null;
@@ -94,6 +96,7 @@ export const initial: JobState = {
   seq: 0,
   status: 'not opened',
   setUps: [],
+  notes: noNotes,
   round: { number: 1, purpose: 'measure' },
   pushrod: null,
   fitted: [],

@@ -27,6 +27,7 @@ const known: Readonly<Record<EventType, true>> = {
   held: true,
   resumed: true,
   takenBack: true,
+  noted: true,
   jobDiscarded: true,
   jobRestored: true,
 };

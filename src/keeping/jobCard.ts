@@ -1,7 +1,9 @@
 import {
   engineSummary,
   type JobEvent,
+  type JobNotes,
   type JobState,
+  recipeOf,
   replay,
   type SetUp,
   setUpOf,
@@ -22,6 +24,9 @@ export interface JobCard {
   /** Readings that have no valve's name yet. */
   readonly unnamed: number;
   readonly status: JobState['status'];
+  readonly notes: JobNotes;
+  /** Jobs that match in this can be compared; null where too little is known. */
+  readonly recipe: string | null;
 }
 
 /** The card of a job that stands like this. */
@@ -41,6 +46,8 @@ export function cardOf(
     round: state.round.number,
     unnamed,
     status: state.status,
+    notes: state.notes,
+    recipe: setUp === null ? null : recipeOf(setUp),
   };
 }
 

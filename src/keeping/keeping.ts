@@ -84,6 +84,11 @@ export function createKeeping(options: KeepingOptions = {}): Keeping {
     return done;
   }
 
+  /** Cards written by an older version lack what was added since: they are only a cache. */
+  function listed(): Promise<readonly JobCard[]> {
+    return connection.run((db) => db.jobs.orderBy('changedAt').reverse().toArray());
+  }
+
   return {
     ...writerLocks(options.locks === undefined ? ownLocks() : options.locks),
     read: (jobId) => connection.run((db) => logOf(db, jobId)),
@@ -106,7 +111,12 @@ export function createKeeping(options: KeepingOptions = {}): Keeping {
       watchers.add(onTrouble);
       return () => watchers.delete(onTrouble);
     },
-    jobs: () => connection.run((db) => db.jobs.orderBy('changedAt').reverse().toArray()),
+    async jobs() {
+      const cards = await listed();
+      if (cards.every((card) => 'recipe' in card)) return cards;
+      await inTurn(rebuildCards);
+      return listed();
+    },
     rebuildCards: () => inTurn(rebuildCards),
     setting: (key) => connection.run(async (db) => (await db.settings.get(key))?.value),
     putSetting: (key, value) =>

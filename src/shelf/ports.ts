@@ -1,4 +1,4 @@
-import type { JobEvent, JobState } from '#counting';
+import type { JobEvent, JobNotes, JobState } from '#counting';
 
 /** What the list of jobs shows of one, without reading its log. */
 export interface JobCard {
@@ -10,6 +10,9 @@ export interface JobCard {
   readonly read: number;
   readonly wanted: number;
   readonly status: JobState['status'];
+  readonly notes: JobNotes;
+  /** Jobs that match in this can be compared; null where too little is known. */
+  readonly recipe: string | null;
 }
 
 /** A job file read, or the sentence that says why it can't be. */

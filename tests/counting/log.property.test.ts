@@ -61,6 +61,7 @@ const everyEvent: Readonly<Record<EventType, true>> = {
   held: true,
   resumed: true,
   takenBack: true,
+  noted: true,
   jobDiscarded: true,
   jobRestored: true,
 };

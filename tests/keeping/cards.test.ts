@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { JobEvent } from '#counting';
+import { type JobEvent, noNotes, recipeOf } from '#counting';
 import { journey, journeys, nothingKnown, pumpEngine } from './journeys';
 import { device } from './store';
 
@@ -23,6 +23,8 @@ describe('the list of jobs', () => {
         round: 1,
         unnamed: 0,
         status: 'open',
+        notes: noNotes,
+        recipe: recipeOf(pumpEngine),
       },
     ]);
   });

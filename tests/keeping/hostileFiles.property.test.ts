@@ -93,7 +93,10 @@ function mutate(file: Fields, paths: readonly Path[], change: Mutation): void {
   else if (change.kind === 'swap') {
     const otherPath = paths[change.other % paths.length]!;
     const other = ownerOf(file, otherPath);
-    if (other !== null) owner[name] = structuredClone(other[otherPath.at(-1)!]);
+    const otherName = otherPath.at(-1)!;
+    // A list has inherited members of its own, such as 'at'.
+    if (other !== null && Object.hasOwn(other, otherName))
+      owner[name] = structuredClone(other[otherName]);
   } else if (Array.isArray(owner) && change.kind === 'twice') {
     owner.splice(Number(name), 0, structuredClone(owner[Number(name)]));
   } else if (Array.isArray(owner)) owner.splice(Number(name), 1);

@@ -151,6 +151,10 @@ const dayTwo: readonly CommandBody[] = [
 /** A second day's tools: dial indicator, checking pushrod, lengths to buy, a final check by groups. */
 const dayThree: readonly CommandBody[] = [
   { type: 'cautionsHeard' },
+  {
+    type: 'note',
+    notes: { builder: 'Wren', customer: 'Pump house', remark: 'Spring 3 is new', tags: ['spare'] },
+  },
   { type: 'readDial', valve: { cylinder: 1, valve: 'exhaust' }, travelMm: 2.24 },
   {
     type: 'changeSetUp',

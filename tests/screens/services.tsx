@@ -3,7 +3,15 @@ import type { ReactNode } from 'react';
 import { vi } from 'vitest';
 import { createStore } from 'zustand/vanilla';
 import { createBench } from '#bench';
-import { engineSummary, initial, type JobEvent, replay, type SetUp, setUpOf } from '#counting';
+import {
+  engineSummary,
+  initial,
+  type JobEvent,
+  recipeOf,
+  replay,
+  type SetUp,
+  setUpOf,
+} from '#counting';
 import { createSettings } from '#settings';
 import { createShelf, type JobCard, type JobFileRead } from '#shelf';
 import type { Device, DeviceState } from '../../src/screens/device';
@@ -76,6 +84,7 @@ export function fakeServices(start: Route = { screen: 'jobs' }) {
     mouth: createStore<MouthState>(() => ({ captions: [], silent: 'no voice', voices: [] })),
     keys: createStore<KeysState>(() => ({
       strip: [{ meaning: 'one more', label: 'Space' }],
+      pedal: ['PageDown'],
       holding: null,
       learning: null,
     })),
@@ -133,15 +142,18 @@ export async function openJob(services: Services, setUp: SetUp): Promise<string>
 function cardOf(events: readonly JobEvent[]): JobCard {
   const state = events.length === 0 ? initial : replay(events);
   const { read, wanted } = engineSummary(state);
+  const setUp = setUpOf(state);
   return {
     id: state.jobId,
-    name: setUpOf(state)?.name ?? '',
+    name: setUp?.name ?? '',
     createdAt: events[0]?.at ?? 0,
     changedAt: events.at(-1)?.at ?? 0,
-    engine: setUpOf(state)?.engine == null ? null : 'V8',
+    engine: setUp?.engine == null ? null : 'V8',
     read,
     wanted,
     status: state.status,
+    notes: state.notes,
+    recipe: setUp === null ? null : recipeOf(setUp),
   };
 }
 

@@ -86,6 +86,8 @@ export function announce(
       return [tell({ kind: 'back at', standing: standingOf(after) }, seq, 'soft')];
     case 'takenBack':
       return [takenBack(before, event, after)];
+    case 'noted':
+      return [];
     case 'jobDiscarded':
       return [tell({ kind: 'job discarded' }, seq)];
     case 'jobRestored':

@@ -1,5 +1,6 @@
 import { nextStage } from '../allowed';
 import type { Command } from '../commands';
+import { tidyNotes } from '../notes';
 import { type JobState, setUpOf } from '../state';
 import { chooseNext, decideChoose } from './choose';
 import { decideCount } from './count';
@@ -48,6 +49,8 @@ export function byType(state: JobState, command: Command): Draft {
       return happens({ type: 'resumed' });
     case 'doubt':
       return happens({ type: 'doubted' });
+    case 'note':
+      return happens({ type: 'noted', notes: tidyNotes(command.notes) });
     case 'discard':
       return happens({ type: 'jobDiscarded' });
     case 'restore':

@@ -63,6 +63,8 @@ export function applyEvent(state: JobState, event: JobEvent): JobState {
       return { ...state, held: false };
     case 'askedBack':
       return { ...state };
+    case 'noted':
+      return { ...state, notes: event.notes };
     case 'jobDiscarded':
       return { ...state, status: 'discarded' };
     case 'jobRestored':

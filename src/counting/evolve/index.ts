@@ -13,6 +13,7 @@ const LEAVES_HANDS_CLEAR: ReadonlySet<EventType> = new Set<EventType>([
   'readingMoved',
   'doubted',
   'askedBack',
+  'noted',
 ]);
 
 /**
@@ -57,12 +58,13 @@ function fits({ status }: JobState, { type }: JobEvent): boolean {
   }
 }
 
-/** A question stays open through a doubt alone: whatever else is done drops it (C5). */
+/** A question stays open through a doubt or a note: whatever else is done drops it (C5). */
 function askedAfter(state: JobState, event: JobEvent): JobState['asked'] {
   switch (event.type) {
     case 'askedBack':
       return { seq: event.seq, at: event.at, question: event.question };
     case 'doubted':
+    case 'noted':
       return state.asked;
     default:
       return null;

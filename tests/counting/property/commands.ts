@@ -6,6 +6,7 @@ import {
   type CommandType,
   type JobState,
   type LandingWord,
+  noNotes,
   setUpOf,
   stepOf,
 } from '#counting';
@@ -68,6 +69,7 @@ const types: readonly CommandType[] = [
   'takeBack',
   'doubt',
   'ask',
+  'note',
   'discard',
   'restore',
 ];
@@ -168,6 +170,8 @@ function bodyOf(type: CommandType, state: JobState, random: Random, wild: boolea
       const reading = state.readings[random.whole(state.readings.length)]?.id ?? 0;
       return { type, reading: wild ? -1 : reading, valve: anyValve(state, random, wild) };
     }
+    case 'note':
+      return { type, notes: { ...noNotes, remark: random.pick(['', ' spring  3 new ']) } };
     case 'ask':
       return { type, about: random.pick(['again', 'where', 'how sure', 'left', 'summary']) };
     default:

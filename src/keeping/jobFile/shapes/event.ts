@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { EVENT_VERSION } from '#counting';
+import { EVENT_VERSION, MOST_NOTED } from '#counting';
 import {
   count48,
   cylinder,
@@ -93,6 +93,14 @@ export const eventShape = z.discriminatedUnion('type', [
   event('held', {}),
   event('resumed', {}),
   event('takenBack', { undoes: seq }),
+  event('noted', {
+    notes: z.strictObject({
+      builder: text(MOST_NOTED.name),
+      customer: text(MOST_NOTED.name),
+      remark: text(MOST_NOTED.remark),
+      tags: listOf(text(MOST_NOTED.tag), MOST_NOTED.tags),
+    }),
+  }),
   event('jobDiscarded', {}),
   event('jobRestored', {}),
 ]);

@@ -42,6 +42,7 @@ export const commands: Readonly<Record<CommandType, CommandWords>> = {
   takeBack: { name: 'Take back', hint: 'Undoes the last thing, to any depth.' },
   doubt: { name: 'Missed', hint: 'Speech over the app’s voice does not count.' },
   ask: { name: 'Ask', hint: 'Changes nothing.' },
+  note: { name: 'Note', hint: 'Who, for whom, and words to find the job by.' },
   discard: { name: 'Discard the job', hint: 'It can be restored.' },
   restore: { name: 'Restore the job', hint: 'Just as it was.' },
 };
