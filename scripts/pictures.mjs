@@ -40,6 +40,7 @@ const screens = [
   { name: 'results', hash: '#/results/demo-harrow-fen-pump-4' },
   { name: 'set-up', hash: '#/set-up/demo-harrow-fen-pump-4' },
   { name: 'new-job', hash: '#/set-up' },
+  { name: 'crank', hash: '#/crank/demo-harrow-fen-pump-4' },
   { name: 'jobs', hash: '#/jobs' },
   { name: 'settings', hash: '#/settings' },
   { name: 'about', hash: '#/about' },

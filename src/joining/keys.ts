@@ -41,10 +41,16 @@ interface KeysParts {
 export function joinKeys({ page, bench, settings, speaker, ear, onBench }: KeysParts): Keys {
   const keymap = () => readKeymap(settings.store.getState().settings.keys);
   const strip = () => stripOf(keymap()).map(({ meaning, label }) => ({ meaning, label }));
-  const store = createStore<KeysState>(() => ({ strip: strip(), holding: null, learning: null }));
+  const pedal = () => keymap().pedal.codes;
+  const store = createStore<KeysState>(() => ({
+    strip: strip(),
+    pedal: pedal(),
+    holding: null,
+    learning: null,
+  }));
   let giveUp: (() => void) | null = null;
 
-  settings.store.subscribe(() => store.setState({ strip: strip() }));
+  settings.store.subscribe(() => store.setState({ strip: strip(), pedal: pedal() }));
 
   bindKeys({
     window: page,

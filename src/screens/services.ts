@@ -37,6 +37,8 @@ export interface StripItem {
 
 export interface KeysState {
   readonly strip: readonly StripItem[];
+  /** Codes of the pedal; two when it sends them in turn. */
+  readonly pedal: readonly string[];
   /** What letting go of the held pedal would do now; null while nothing is held. */
   readonly holding: 'next stage' | 'take back' | 'nothing' | null;
   /** Key learning under way: the sentence that says what to press; null while there is none. */

@@ -11,6 +11,7 @@ interface Props {
   readonly angleDeg: number;
 }
 
+const RIM = 200;
 const HOLES = Array.from({ length: 6 }, (_, hole) => hole);
 
 /**
@@ -25,57 +26,57 @@ export function CrankDisc({ engine, stops, angleDeg }: Props) {
   const running = words.running(engine.runningDirection, engine.seenFrom);
   return (
     <svg
-      viewBox="-340 -340 680 680"
+      viewBox="-356 -336 712 672"
       className={styles.disc}
       role="img"
       aria-label={[words.disc, running, placeOf(engine, angleDeg)].join(', ')}
     >
-      <circle r={196} className={styles.rim} />
+      <circle r={RIM} className={styles.rim} />
       {HOLES.map((hole) => {
-        const { x, y } = onDial(turned + hole / HOLES.length, 172);
+        const { x, y } = onDial(turned + hole / HOLES.length, 116);
         return (
-          <circle key={hole} cx={x} cy={y} r={9} className={hole ? styles.hole : styles.key} />
-        );
-      })}
-      {stops.map(({ position }, place) => {
-        const onDeg = position.angleDeg === null ? 720 : onCycle(position.angleDeg - angleDeg);
-        if (onDeg >= 360) return null;
-        const at = onDial(comingIn(onDeg), 216);
-        return (
-          <g key={position.angleDeg} transform={`translate(${at.x} ${at.y})`}>
-            <circle r={17} className={styles.stopMark} />
-            <text y={8} className={styles.stopNumber}>
-              {place + 1}
-            </text>
-          </g>
+          <circle key={hole} cx={x} cy={y} r={8} className={hole ? styles.hole : styles.key} />
         );
       })}
       {marks.map(({ angleDeg: tdcDeg, onDeg, firing, crossing }) => {
-        const inner = onDial(comingIn(onDeg), 240);
-        const outer = onDial(comingIn(onDeg), 258);
-        const at = onDial(comingIn(onDeg), 296);
+        const inner = onDial(comingIn(onDeg), RIM - 20);
+        const outer = onDial(comingIn(onDeg), RIM);
+        const at = onDial(comingIn(onDeg), 292);
         const here = samePlace(tdcDeg, angleDeg);
         return (
           <g key={`${tdcDeg} ${firing} ${crossing}`}>
             <line x1={inner.x} y1={inner.y} x2={outer.x} y2={outer.y} className={styles.tdcMark} />
-            <text x={at.x} y={at.y + 6} className={here ? styles.firesNow : styles.fires}>
+            <text x={at.x} y={at.y} className={here ? styles.firesNow : styles.fires}>
               {firing ?? '–'}
             </text>
             {crossing !== null && (
-              <text x={at.x} y={at.y + 32} className={styles.crosses}>
+              <text x={at.x} y={at.y + 30} className={styles.crosses}>
                 {words.crosses(crossing)}
               </text>
             )}
           </g>
         );
       })}
-      <path d={arc(0.06 * sign, 0.19 * sign, 140)} className={styles.runs} />
+      {stops.map(({ position }, place) => {
+        const onDeg = position.angleDeg === null ? 720 : onCycle(position.angleDeg - angleDeg);
+        if (onDeg >= 360) return null;
+        const at = onDial(comingIn(onDeg), 152);
+        return (
+          <g key={position.angleDeg} transform={`translate(${at.x} ${at.y})`}>
+            <circle r={20} className={styles.stopMark} />
+            <text y={10} className={styles.stopNumber}>
+              {place + 1}
+            </text>
+          </g>
+        );
+      })}
+      <path d={arc(0.05 * sign, 0.15 * sign, 222)} className={styles.runs} />
       <path
         d="M-16 -14L12 0L-16 14Z"
-        transform={arrowAt(0.19 * sign, 140, sign)}
+        transform={arrowAt(0.15 * sign, 222, sign)}
         className={styles.arrow}
       />
-      <path d="M0 -238L-15 -264H15Z" className={styles.pointer} />
+      <path d="M0 -206L-15 -236H15Z" className={styles.pointer} />
       <text y={18} className={styles.angle}>
         {words.angle(angleDeg)}
       </text>

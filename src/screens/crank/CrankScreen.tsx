@@ -1,4 +1,5 @@
 import { useMemo, useState } from 'react';
+import { useStore } from 'zustand';
 import {
   crankPlanOf,
   type JobState,
@@ -51,7 +52,8 @@ interface Props {
 }
 
 function CrankPicture({ job, setUp, engine }: Props) {
-  const { go } = useServices();
+  const { go, keys } = useServices();
+  const pedal = useStore(keys, (state) => state.pedal);
   const { positions: stops, timing } = crankPlanOf(setUp);
   const { marginDeg: wantedDeg, method } = walkChoiceOf(setUp);
   const stands = job.crank.at?.angleDeg ?? null;
@@ -84,7 +86,7 @@ function CrankPicture({ job, setUp, engine }: Props) {
       home: () => setAngleDeg(home),
     };
   }, [stops, home]);
-  useScrubKeys(moves);
+  useScrubKeys(moves, pedal);
 
   function jumpTo({ position }: PlannedPosition): void {
     if (position.angleDeg !== null) setAngleDeg(position.angleDeg);
@@ -98,9 +100,7 @@ function CrankPicture({ job, setUp, engine }: Props) {
         <div className={styles.left}>
           <figure className={styles.discFigure}>
             <CrankDisc engine={engine} stops={stops} angleDeg={angleDeg} />
-            <figcaption>
-              {`${words.disc}: ${words.running(engine.runningDirection, engine.seenFrom)}.`}
-            </figcaption>
+            <figcaption>{words.discBelow(engine)}</figcaption>
           </figure>
           <Scrubber
             angleDeg={angleDeg}
@@ -129,7 +129,7 @@ function CrankPicture({ job, setUp, engine }: Props) {
         </div>
         <div className={styles.end}>
           <StopList stops={stops} method={method} at={at} onJump={jumpTo} />
-          <p>{timing.note ?? words.timing.seat}</p>
+          <p>{timing.note ?? words.bySeatTiming}</p>
           <Action onPress={() => go({ screen: 'bench', jobId: job.jobId })}>{words.toBench}</Action>
         </div>
         <ValveTable cylinders={cylinders} />

@@ -24,7 +24,8 @@ export function CylinderCard({ now, chosen, watched, onChoose }: Props) {
       onClick={onChoose}
     >
       <span className={styles.cardHead}>
-        <strong>{cylinder}</strong> <span>{tag ?? words.stroke[piston.stroke]}</span>
+        <strong>{cylinder}</strong>
+        <span>{tag ?? words.stroke[piston.stroke]}</span>
       </span>
       <svg viewBox="0 0 120 168" className={styles.bore} aria-hidden="true">
         <path d="M14 164V48H106V164" className={styles.wall} />

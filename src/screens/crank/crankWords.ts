@@ -1,4 +1,4 @@
-import type { PistonAt, ValveId, ValveMotion } from '#valvetrain';
+import type { Engine, PistonAt, ValveId, ValveMotion } from '#valvetrain';
 import type { ValveNow } from './crankNow';
 
 /** A figure in degrees as shown: whole, or to a tenth where an engine's are not. */
@@ -39,16 +39,16 @@ export const crankWords = {
   disc: 'The crank as you see it',
   running: (way: 'clockwise' | 'anticlockwise', from: 'front' | 'rear') =>
     `runs ${way}, seen from the ${from}`,
+  discBelow: (engine: Engine) =>
+    `The crank as you see it: ${crankWords.running(engine.runningDirection, engine.seenFrom)}. Firing order ${engine.firingOrder.join('-')}. Ringed: the planned stops.`,
   angle: deg,
   of720: 'of 720°',
-  fires: 'fires',
   crosses: (cylinder: number) => `${cylinder} rocks`,
   atFiring: (cylinder: number) => `${cylinder} at its firing TDC`,
   atCrossing: (cylinder: number) => `${cylinder} between exhaust and intake`,
   past: (degrees: number, place: string) => `${deg(degrees)} past ${place}`,
   firingTdc: (cylinder: number) => `${cylinder}’s firing TDC`,
   crossingTdc: (cylinder: number) => `the TDC where ${cylinder}’s valves rock`,
-  comes: (degrees: number, cylinder: number) => `${cylinder} fires in ${deg(degrees)}`,
 
   cylinders: 'Pistons and valves, in firing order',
   cylinder: (cylinder: number) => `Cylinder ${cylinder}`,
@@ -94,10 +94,9 @@ export const crankWords = {
     `${companion} is its companion: its valves rock here, or with its rockers off its lifters cross. That shows ${cylinder} is at its firing TDC.`,
   proveIt: 'The proof on the valve itself: a little further on, its pushrod has not moved.',
   lobe: (name: string, motion: ValveMotion) => `Lobe of the ${name}, ${motions[motion]}`,
-  lobeBase: 'base circle',
 
   stops: 'Planned stops',
-  method: (method: string) => `By ${method}.`,
+  method: (method: string) => `Walked by ${method}.`,
   stop: (n: number) => `Stop ${n}`,
   countAt: (valves: readonly ValveId[]) => {
     const of = (kind: ValveId['valve']) =>
@@ -105,9 +104,5 @@ export const crankWords = {
     return `exhaust ${of('exhaust')}, intake ${of('intake')}`;
   },
   least: (marginDeg: number) => `${deg(marginDeg)} the least margin`,
-  timing: {
-    seat: 'The cam card’s own seat timing.',
-    widened: 'The cam card’s timing, widened.',
-    'cautious default': 'The cam is not known.',
-  },
+  bySeatTiming: 'The ramps are taken from the cam card’s seat timing.',
 };

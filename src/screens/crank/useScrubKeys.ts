@@ -9,19 +9,22 @@ export interface ScrubMoves {
   readonly home: () => void;
 }
 
-/** Arrows, page keys (which most pedals send) and Home move the picture, wherever the focus is. */
-export function useScrubKeys(moves: ScrubMoves): void {
+/**
+ * Arrows, page keys, Home and the pedal move the picture, wherever the focus is. A pedal that sends
+ * what presses a button leaves a button that has the focus alone.
+ */
+export function useScrubKeys(moves: ScrubMoves, pedal: readonly string[]): void {
   useEffect(() => {
     function press(key: KeyboardEvent): void {
       if (key.altKey || key.ctrlKey || key.metaKey) return;
-      const move = moveOf(moves, key.key);
+      const move = moveOf(moves, key.key) ?? (byPedal(key, pedal) ? moves.stopAfter : undefined);
       if (move === undefined) return;
       key.preventDefault();
       move();
     }
     window.addEventListener('keydown', press);
     return () => window.removeEventListener('keydown', press);
-  }, [moves]);
+  }, [moves, pedal]);
 }
 
 function moveOf(moves: ScrubMoves, key: string): (() => void) | undefined {
@@ -39,4 +42,10 @@ function moveOf(moves: ScrubMoves, key: string): (() => void) | undefined {
     default:
       return undefined;
   }
+}
+
+function byPedal(key: KeyboardEvent, pedal: readonly string[]): boolean {
+  if (key.repeat || !pedal.includes(key.code)) return false;
+  const presses = key.key === ' ' || key.key === 'Enter';
+  return !(presses && key.target instanceof Element && key.target.closest('button, a') !== null);
 }
