@@ -3,6 +3,7 @@
  * no job. Where they are kept comes through a port handed in by main.
  */
 
+export { LONGEST_WINDOW_NAME, type NamedWindow, withNamedWindow } from './namedWindows';
 export { readSettings } from './readSettings';
 export {
   defaultSettings,

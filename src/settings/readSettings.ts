@@ -1,3 +1,4 @@
+import { readNamedWindows } from './namedWindows';
 import { defaultSettings, type KeySettings, type Settings } from './settings';
 
 type Fields = Readonly<Record<string, unknown>>;
@@ -62,5 +63,6 @@ export function readSettings(kept: unknown): Settings {
     keysOn: flag(kept.keysOn, d.keysOn),
     shop: oneOf(kept.shop, ['bright', 'dark'], d.shop),
     screenDiagonalIn: within(kept.screenDiagonalIn, 3, 120),
+    windows: readNamedWindows(kept.windows),
   };
 }

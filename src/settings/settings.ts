@@ -1,4 +1,5 @@
 import type { LengthStyle, NumberStyle } from '#words';
+import type { NamedWindow } from './namedWindows';
 
 /** Which ear hears: 'automatic' goes by what this browser can do. */
 export type EarChoice = 'automatic' | 'browser' | 'offline' | 'none';
@@ -43,6 +44,8 @@ export interface Settings {
   readonly shop: 'bright' | 'dark';
   /** Diagonal of the screen, inches; null while not asked. */
   readonly screenDiagonalIn: number | null;
+  /** The builder's own windows, to choose from where a lifter is. */
+  readonly windows: readonly NamedWindow[];
 }
 
 export const defaultSettings: Settings = {
@@ -64,4 +67,5 @@ export const defaultSettings: Settings = {
   keysOn: true,
   shop: 'dark',
   screenDiagonalIn: null,
+  windows: [],
 };

@@ -1,4 +1,6 @@
+import type { NamedWindow } from '#settings';
 import { type OutOfScopeKind, startingSets } from '#valvetrain';
+import { useSettings } from '../services';
 import { Action } from '../shell/Action';
 import { Choice } from '../shell/Choice';
 import { Fold } from '../shell/Fold';
@@ -8,28 +10,41 @@ import { type GroupDraft, type GroupsBy, NOT_KNOWN } from './draft';
 import {
   groupedBy,
   hasOwnFigures,
+  showsWindow,
   withGroup,
   withLifter,
-  withStartingFigures,
-} from './draftChanges';
-import { shortUnit } from './draftText';
+  withNamedGroup,
+  withoutGroup,
+  withWindow,
+} from './groupChanges';
 import { engineOf } from './readEngine';
-import { startingSetOf, windowFields, windowOf } from './readGroups';
+import { startingSetOf, windowOf } from './readGroups';
 import styles from './set-up.module.css';
 import { setUpWords as words } from './setUpWords';
 import type { SetUpForm } from './useSetUpForm';
 import { WindowDrawing } from './WindowDrawing';
+import { WindowFigures } from './WindowFigures';
+
+/** Ahead of a kept window's name, where the list also has lifter kinds. */
+const OWN = 'own ';
 
 const notForThis: readonly OutOfScopeKind[] = ['solid lifters', 'converted-solid test lifters'];
 
-const lifterGroups: readonly OptionGroup[] = [
-  { label: '', options: startingSets.map(({ id, name }) => ({ value: id, label: name })) },
-  { label: words.typedIn, options: [{ value: NOT_KNOWN, label: words.lifterNotKnown }] },
-  {
-    label: words.notForThis,
-    options: notForThis.map((value) => ({ value, label: words.outOfScopeNames[value] })),
-  },
-];
+function lifterGroups(windows: readonly NamedWindow[]): readonly OptionGroup[] {
+  const own = windows.map(({ name }) => ({ value: `${OWN}${name}`, label: name }));
+  return [
+    ...(own.length === 0 ? [] : [{ label: words.ownWindows, options: own }]),
+    {
+      label: words.startingSets,
+      options: startingSets.map(({ id, name }) => ({ value: id, label: name })),
+    },
+    { label: words.typedIn, options: [{ value: NOT_KNOWN, label: words.lifterNotKnown }] },
+    {
+      label: words.notForThis,
+      options: notForThis.map((value) => ({ value, label: words.outOfScopeNames[value] })),
+    },
+  ];
+}
 
 /** Lifter kinds and their windows, one set or one for each group of valves. */
 export function LifterStep({ form }: { readonly form: SetUpForm }) {
@@ -48,6 +63,9 @@ export function LifterStep({ form }: { readonly form: SetUpForm }) {
       {draft.groups.map((group, place) => (
         <GroupFields key={group.id} form={form} group={group} place={place} />
       ))}
+      {draft.groupsBy === 'cylinders' && (
+        <Action onPress={() => update(withNamedGroup)}>{words.anotherGroup}</Action>
+      )}
       <Fold title={words.groupsFold} now={words.groupings[draft.groupsBy]}>
         <Choice
           field="groups"
@@ -70,36 +88,37 @@ interface GroupProps {
 
 function GroupFields({ form, group, place }: GroupProps) {
   const { draft, update, leave, notes } = form;
+  const { windows } = useSettings();
   const path = `groups.${place}`;
   const set = startingSetOf(group.lifter);
   const window = windowOf(draft, group);
   const several = draft.groups.length > 1;
+  const own = windows.find((one) => showsWindow(draft, group, one.window));
+
+  function choose(value: string): void {
+    const chosen = windows.find(({ name }) => value === `${OWN}${name}`);
+    update((before) =>
+      chosen === undefined
+        ? withLifter(before, place, value)
+        : withWindow(before, place, chosen.window),
+    );
+    leave(`${path}.lifter`);
+  }
+
   return (
     <div className={several ? styles.group : undefined}>
       {several && <h3>{words.groupName(group.members, true)}</h3>}
       {group.members.kind === 'cylinders' && (
-        <TextField
-          field={`${path}.cylinders`}
-          label={words.groupCylinders}
-          value={group.members.text}
-          notes={notes(`${path}.cylinders`)}
-          onChange={(text) =>
-            update((before) => withGroup(before, place, { members: { kind: 'cylinders', text } }))
-          }
-          onLeave={() => leave(`${path}.cylinders`)}
-        />
+        <NamedCylinders form={form} group={group} place={place} />
       )}
       <SelectField
         field={`${path}.lifter`}
         label={words.lifter}
         unchosen={words.choose}
-        groups={lifterGroups}
-        value={group.lifter}
+        groups={lifterGroups(windows)}
+        value={own === undefined ? group.lifter : `${OWN}${own.name}`}
         notes={notes(`${path}.lifter`)}
-        onChange={(lifter) => {
-          update((before) => withLifter(before, place, lifter));
-          leave(`${path}.lifter`);
-        }}
+        onChange={choose}
       />
       {set === undefined || window === null ? (
         <p className={styles.quiet}>{words.noWindow}</p>
@@ -117,39 +136,27 @@ function GroupFields({ form, group, place }: GroupProps) {
   );
 }
 
-function WindowFigures({ form, group, place }: GroupProps) {
+function NamedCylinders({ form, group, place }: GroupProps) {
   const { draft, update, leave, notes } = form;
-  const path = `groups.${place}`;
-  const unit = words.unit[shortUnit(draft.units)];
-  const troubled = windowFields.some((field) => notes(`${path}.${field}`).length > 0);
+  const field = `groups.${place}.cylinders`;
+  const named = draft.groups.filter(({ members }) => members.kind === 'cylinders');
   return (
-    <Fold title={words.windowFold} open={troubled}>
-      <p>{words.windowUnit(unit)}</p>
-      <div className={styles.windowFigures}>
-        {windowFields.map((field) => (
-          <TextField
-            key={field}
-            field={`${path}.${field}`}
-            label={words.windowFigures[field]}
-            unit={unit}
-            figures
-            value={group.window[field]}
-            notes={notes(`${path}.${field}`)}
-            onChange={(text) =>
-              update((before) =>
-                withGroup(before, place, { window: { ...group.window, [field]: text } }),
-              )
-            }
-            onLeave={() => windowFields.forEach((one) => void leave(`${path}.${one}`))}
-          />
-        ))}
-      </div>
-      <p className={styles.quiet}>{startingSetOf(group.lifter)?.basis}</p>
-      {hasOwnFigures(draft, group) && (
-        <Action onPress={() => update((before) => withStartingFigures(before, place))}>
-          {words.putStarting}
+    <>
+      <TextField
+        field={field}
+        label={words.groupCylinders}
+        value={group.members.kind === 'cylinders' ? group.members.text : ''}
+        notes={notes(field)}
+        onChange={(text) =>
+          update((before) => withGroup(before, place, { members: { kind: 'cylinders', text } }))
+        }
+        onLeave={() => leave(field)}
+      />
+      {named.length > 1 && (
+        <Action onPress={() => update((before) => withoutGroup(before, place))}>
+          {words.withoutGroup}
         </Action>
       )}
-    </Fold>
+    </>
   );
 }

@@ -2,28 +2,17 @@ import type { SetUp } from '#counting';
 import {
   type Engine,
   engines,
-  type GroupMembers,
   sameValve,
-  startingSets,
   threads,
-  type ValveGroup,
   type ValveId,
   valveKey,
   valvesOf,
-  type Window,
 } from '#valvetrain';
 import type { Units } from '#words';
-import {
-  type Draft,
-  emptyDraft,
-  emptyGroup,
-  type GroupDraft,
-  type GroupsBy,
-  type MembersDraft,
-  NOT_KNOWN,
-} from './draft';
+import { type Draft, emptyDraft, NOT_KNOWN } from './draft';
 import { lengthText, longUnit, memoryKey, shortUnit, type TextUnit } from './draftText';
 import { endsDraft } from './endsDraft';
+import { groupsDraft } from './groupsDraft';
 
 /** Writes lengths into fields and remembers the exact figure behind each. */
 interface Pen {
@@ -145,61 +134,4 @@ function threadDraft(pitchMm: number): Partial<Draft> {
   return first.system === 'metric'
     ? { thread: 'pitch', pitch: String(pitchMm) }
     : { thread: 'tpi', tpi: first.id.slice(first.id.lastIndexOf('-') + 1) };
-}
-
-function groupsDraft(
-  groups: readonly ValveGroup[],
-  write: (mm: number) => string,
-): Pick<Draft, 'groups' | 'groupsBy'> {
-  if (groups.length === 0) {
-    const group = { ...emptyGroup('all', { kind: 'all' }), lifter: NOT_KNOWN };
-    return { groupsBy: 'all', groups: [group] };
-  }
-  return {
-    groupsBy: groupsByOf(groups.map(({ members }) => members.kind)),
-    groups: groups.map((group) => groupDraft(group, write)),
-  };
-}
-
-function groupsByOf(kinds: readonly GroupMembers['kind'][]): GroupsBy {
-  switch (kinds.join(' ')) {
-    case 'all':
-      return 'all';
-    case 'valve valve':
-      return 'valve';
-    case 'bank bank':
-      return 'bank';
-    case 'cylinders all':
-      return 'cylinders';
-    default:
-      return 'mixed';
-  }
-}
-
-function groupDraft(group: ValveGroup, write: (mm: number) => string): GroupDraft {
-  return {
-    id: group.id,
-    members: membersDraft(group.members),
-    lifter: startingSets.find(({ window }) => window.lifter === group.window.lifter)?.id ?? '',
-    window: windowDraft(group.window, write),
-  };
-}
-
-/** A window as its seven fields show it. */
-export function windowDraft(window: Window, write: (mm: number) => string): GroupDraft['window'] {
-  return {
-    travel: write(window.plungerTravelMm),
-    keepTop: write(window.keepOutTopMm),
-    keepBottom: write(window.keepOutBottomMm),
-    usableMin: write(window.usableMinMm),
-    usableMax: write(window.usableMaxMm),
-    preferredMin: write(window.preferredMinMm),
-    preferredMax: write(window.preferredMaxMm),
-  };
-}
-
-function membersDraft(members: GroupMembers): MembersDraft {
-  return members.kind === 'cylinders'
-    ? { kind: 'cylinders', text: members.cylinders.join(', ') }
-    : members;
 }

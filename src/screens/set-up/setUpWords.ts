@@ -1,10 +1,9 @@
 import type { Engine, EnginePreset, ValveKind } from '#valvetrain';
 import type { Draft } from './draft';
+import { lifterWords } from './lifterWords';
 import { measuringWords } from './measuringWords';
 import { problemWords } from './problemWords';
 import {
-  evidences,
-  groupings,
   layoutName,
   layouts,
   membersName,
@@ -12,7 +11,6 @@ import {
   outOfScopeNames,
   turns,
   valves,
-  windowFigures,
 } from './setUpNames';
 import { whyWords } from './whyWords';
 
@@ -111,31 +109,7 @@ export const setUpWords = {
   measured: 'Travel per quarter turn, measured',
   measuredHint: 'From a dial indicator. It takes the place of pitch and lever.',
 
-  lifterStep: 'Lifters',
-  groupsFold: 'Different lifters on one engine',
-  groupsBy: 'Lifters',
-  groupings,
-  groupName: membersName,
-  groupCylinders: 'Cylinders in this group',
-  lifter: 'Lifter kind',
-  lifterNotKnown: 'Not known yet: count only, no verdict',
-  evidences,
-  windowFold: 'Window figures',
-  windowFigures,
-  windowUnit: (unit: string) => `Figures in ${unit} of preload, from the plunger’s top stop.`,
-  wantsDial: 'This window is narrow for counted turns: check with a dial indicator.',
-  putStarting: 'Put the starting figures in',
-  ownFigures: 'These are your own figures, not the starting ones.',
-  window: {
-    label: 'Plunger travel from the top stop',
-    top: 'top stop',
-    bottom: 'bottom stop',
-    usable: 'usable',
-    preferred: 'preferred',
-    keepOut: 'keep out',
-  },
-  noWindow: 'No window until the lifter kind is chosen.',
-
+  ...lifterWords,
   ...measuringWords,
   callingStep: 'Calling and help',
   callingNow: (draft: Pick<Draft, 'calling' | 'degrees' | 'hands'>) =>

@@ -2,15 +2,18 @@ import { describe, expect, test } from 'vitest';
 import type { SetUp } from '#counting';
 import { engineFromPreset, engines, makeEngine, startingSets, withBanksSwapped } from '#valvetrain';
 import { type Draft, emptyDraft } from '../../../src/screens/set-up/draft';
+import { inUnits, withCounts } from '../../../src/screens/set-up/draftChanges';
+import { draftFrom } from '../../../src/screens/set-up/draftFrom';
 import {
   groupedBy,
-  inUnits,
-  withCounts,
+  showsWindow,
   withGroup,
   withLifter,
+  withNamedGroup,
+  withoutGroup,
   withStartingFigures,
-} from '../../../src/screens/set-up/draftChanges';
-import { draftFrom } from '../../../src/screens/set-up/draftFrom';
+  withWindow,
+} from '../../../src/screens/set-up/groupChanges';
 import { readDraft } from '../../../src/screens/set-up/readDraft';
 import { oneCylinder, v8SetUp } from '../../fakes/setUps';
 
@@ -332,4 +335,40 @@ describe('lifters', () => {
       cylinders: [1, 4, 6, 7],
     });
   });
+
+  test('several groups of cylinders, each with its own lifter, and the rest', () => {
+    const two = withNamedGroup(groupedBy(filled('inch'), 'cylinders'));
+    const named = [
+      { kind: 'cylinders', text: '1, 4' },
+      { kind: 'cylinders', text: '6, 7' },
+    ] as const;
+    const done = withLifter(
+      withGroup(withGroup(two, 0, { members: named[0] }), 1, { members: named[1] }),
+      1,
+      'short-travel-roller',
+    );
+    const { setUp, problems } = readDraft(done);
+    expect(problems).toEqual([]);
+    expect(setUp?.groups.map(({ name }) => name)).toEqual([
+      'Cylinders 1, 4',
+      'Cylinders 6, 7',
+      'The rest',
+    ]);
+    expect(setUp?.groups[1]?.window.lifter).toBe('short-travel hydraulic roller');
+    expect(draftFrom(setUp!, 'inch').groupsBy).toBe('cylinders');
+    expect(readDraft(withoutGroup(done, 1)).setUp?.groups).toHaveLength(2);
+    const twice = withGroup(done, 1, { members: named[0] });
+    expect(sentenceAt(twice, 'groups')).toMatch(/in Cylinders 1, 4 and Cylinders 1, 4 alike/);
+  });
+
+  test.each(['inch', 'mm'] as const)(
+    'a window of the builder’s own goes in whole, in %s',
+    (units) => {
+      const own = { ...startingSets[2]!.window, usableMinMm: 0.612345 };
+      const draft = withWindow(filled(units), 0, own);
+      expect(showsWindow(draft, draft.groups[0]!, own)).toBe(true);
+      expect(showsWindow(draft, draft.groups[0]!, startingSets[2]!.window)).toBe(false);
+      expect(readDraft(draft).setUp?.groups[0]?.window).toEqual(own);
+    },
+  );
 });
