@@ -14,6 +14,7 @@ export type {
   EarWhy,
   Fact,
   FactKind,
+  Foretold,
   Repeated,
   Standing,
 } from './announce/announcement';
@@ -39,12 +40,21 @@ export {
 } from './events';
 export { evolve, replay } from './evolve';
 export { type Figures, figuresForCount, windowFor } from './figures';
+export { type ComparedJobs, type ComparedValve, compareJobs } from './history/compare';
+export {
+  FEWEST_PAST_JOBS,
+  type History,
+  historyOf,
+  type KindHistory,
+  type LengthRange,
+} from './history/history';
+export { type JobLengths, jobLengths, type KindLengths } from './history/jobLengths';
 export { recipeOf } from './history/recipe';
 export { type LandingAnswer, type LandingWord, landingOf, tapOf } from './landing';
 export { checkingProblems } from './moreProblems';
 export { type JobNotes, MOST_NOTED, noNotes, tidyNotes } from './notes';
 export { type Choosable, choosable, type LeftOut } from './order/choosable';
-export { type FinalLine, finalCheck } from './order/finalCheck';
+export { type FinalLine, finalCheck, finalLineOf } from './order/finalCheck';
 export { type OrderTold, orderTold } from './order/orderTold';
 export { offGrid, type PushrodAnswer, pushrodAnswer } from './order/pushrodAnswer';
 export { type GroupStop, groupStops } from './order/stops';
@@ -76,6 +86,8 @@ export {
   unitOf,
 } from './setUp';
 export { dialProblems, lengthProblems, setUpProblems } from './setUpProblems';
+export { type JobSheet, jobSheet, type SheetTravel } from './sheet/jobSheet';
+export type { Judged, SheetValve } from './sheet/sheetValve';
 export {
   type Asked,
   initial,

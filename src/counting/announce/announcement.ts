@@ -1,4 +1,4 @@
-import type { Proof, Remedy, Turn48, ValveId } from '#valvetrain';
+import type { Agreement, Proof, Remedy, Turn48, ValveId } from '#valvetrain';
 import type { Stage } from '../allowed';
 import type { CrankPosition, Direction, EventType, Question, RoundPurpose } from '../events';
 import type { Figures } from '../figures';
@@ -26,6 +26,12 @@ export interface Repeated {
   readonly readings: number;
   /** The worst judgement made; null where none can be. */
   readonly compared: Compared | null;
+}
+
+/** A valve of a final check: what was predicted for it, mm, and whether what is found agrees. */
+export interface Foretold {
+  readonly preloadMm: number;
+  readonly agreement: Agreement;
 }
 
 /** Why an ear is as it is, where its state alone does not say. */
@@ -118,6 +124,8 @@ export type Fact =
       readonly settlesMost: Remedy['kind'] | null;
       /** Where it is not the only reading of its valve. */
       readonly repeated?: Repeated;
+      /** In a final check, where anything was predicted. */
+      readonly foretold?: Foretold;
       /** The first preload of the job: drag felt at zero makes the truth a little more. Told once. */
       readonly bias?: true;
     }
@@ -127,6 +135,7 @@ export type Fact =
       readonly valve: ValveId;
       readonly figures: Figures;
       readonly repeated: Repeated | null;
+      readonly foretold?: Foretold;
     }
   | { readonly kind: 'cylinder done'; readonly cylinder: CylinderSummary; readonly left: number }
   | {

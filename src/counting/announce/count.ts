@@ -7,6 +7,7 @@ import { figuresForReading } from '../sure/readingFigures';
 import { settlesMost, unprovenValves } from '../sure/unproven';
 import type { Announcement, Cue } from './announcement';
 import { countCue } from './cues';
+import { foretoldOf } from './foretold';
 import { checkingOf } from './prompt';
 import { repeatedOf } from './repeated';
 import { figuresNow } from './standing';
@@ -90,6 +91,7 @@ export function result(state: JobState, seq: number, cue: Cue | null): readonly 
         unproven,
         settlesMost: unproven === 0 ? null : settlesMost(judged),
         ...(repeated === null ? {} : { repeated }),
+        ...(valve === null ? {} : foretoldOf(state, valve)),
         ...(isFirst && figures.preloadMm !== null ? { bias: true } : {}),
       },
       seq,

@@ -5,6 +5,7 @@ import { valveLine } from '../summary';
 import { figuresForReading } from '../sure/readingFigures';
 import type { Announcement } from './announcement';
 import { counted, ended, landed, started } from './count';
+import { foretoldOf } from './foretold';
 import { left } from './leaving';
 import { movedOffBase, newlyOffBase } from './offBaseTold';
 import { promptFor } from './prompt';
@@ -117,7 +118,8 @@ function dialRead(
   if (reading === undefined) return [];
   const figures = figuresForReading(after, reading);
   const repeated = repeatedOf(valveLine(after, valve));
-  return [tell({ kind: 'dial read', valve, figures, repeated }, seq, 'seat')];
+  const foretold = foretoldOf(after, valve);
+  return [tell({ kind: 'dial read', valve, figures, repeated, ...foretold }, seq, 'seat')];
 }
 
 function moved(

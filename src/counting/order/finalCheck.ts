@@ -17,12 +17,19 @@ export function finalCheck(state: JobState): readonly FinalLine[] {
   if (state.round.purpose !== 'final check') return [];
   return cylinderSummaries(state)
     .flatMap(({ lines }) => lines)
-    .map((line) => {
-      const predicted = predictedFor(state, line.valve, line);
-      const found = line.standing?.preload ?? null;
-      const agreement = predicted && found && agree(predicted, found);
-      return { line, predicted, agreement };
-    });
+    .map((line) => finalLine(state, line));
+}
+
+/** One valve of a final check against what is predicted for it; null in a round that measures. */
+export function finalLineOf(state: JobState, valve: ValveId): FinalLine | null {
+  if (state.round.purpose !== 'final check') return null;
+  return finalLine(state, valveLine(state, valve));
+}
+
+function finalLine(state: JobState, line: ValveLine): FinalLine {
+  const predicted = predictedFor(state, line.valve, line);
+  const found = line.standing?.preload ?? null;
+  return { line, predicted, agreement: predicted && found && agree(predicted, found) };
 }
 
 function predictedFor(
