@@ -16,6 +16,7 @@ import { useOpenJob } from './shell/useOpenJob';
 const SetUpScreen = lazy(() => import('./set-up'));
 const ResultsScreen = lazy(() => import('./results'));
 const CrankScreen = lazy(() => import('./crank'));
+const BeforeBuyingScreen = lazy(() => import('./before-buying'));
 const JobsScreen = lazy(() => import('./jobs'));
 const SettingsScreen = lazy(() => import('./settings'));
 const AboutScreen = lazy(() => import('./about'));
@@ -72,6 +73,8 @@ function Screen({ route }: { readonly route: Route }): ReactNode {
           <SetUpScreen jobId={route.jobId} />
         </WithJob>
       );
+    case 'before':
+      return <BeforeBuyingScreen />;
     case 'jobs':
       return <JobsScreen />;
     case 'settings':

@@ -5,6 +5,8 @@ export type Route =
   | { readonly screen: 'crank'; readonly jobId: string }
   /** With a job: its set-up is changed; without: a new job is set up. */
   | { readonly screen: 'set-up'; readonly jobId: string | null }
+  /** What a planned change of parts asks of the pushrods; without a job. */
+  | { readonly screen: 'before' }
   | { readonly screen: 'jobs' }
   | { readonly screen: 'settings' }
   | { readonly screen: 'about' };
@@ -18,6 +20,7 @@ export function hashOf(route: Route): string {
       return `#/${route.screen}/${encodeURIComponent(route.jobId)}`;
     case 'set-up':
       return route.jobId === null ? '#/set-up' : `#/set-up/${encodeURIComponent(route.jobId)}`;
+    case 'before':
     case 'jobs':
     case 'settings':
     case 'about':
@@ -40,6 +43,7 @@ export function routeOf(hash: string): Route | null {
       return jobId === null ? null : { screen, jobId };
     case 'set-up':
       return { screen, jobId };
+    case 'before':
     case 'jobs':
     case 'settings':
     case 'about':

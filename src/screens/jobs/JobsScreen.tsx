@@ -34,6 +34,7 @@ export function JobsScreen() {
           {words.setUp}
         </Action>
         <Action onPress={() => void countNow()}>{words.countNow}</Action>
+        <Action onPress={() => go({ screen: 'before' })}>{words.before}</Action>
         <ImportJob onProblem={setProblem} />
       </div>
       <p className={styles.quiet}>{words.countNowHint}</p>

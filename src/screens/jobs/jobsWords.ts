@@ -4,6 +4,7 @@ export const jobsWords = {
   setUp: 'Set up a job',
   countNow: 'Count now',
   countNowHint: 'Starts to count at once; the valve and the engine are named later.',
+  before: 'Before buying',
   importJob: 'Bring in a job file',
   loading: 'Reading the jobs on this device…',
   empty: 'No job on this device yet. Set one up, or count now and name it later.',

@@ -21,6 +21,7 @@ export function NavBar({ at }: { readonly at: Route['screen'] }) {
           { label: words.crank, route: { screen: 'crank', jobId } },
         ] as const)),
     { label: words.setUp, route: { screen: 'set-up', jobId } },
+    { label: words.before, route: { screen: 'before' } },
     { label: words.jobs, route: { screen: 'jobs' } },
     { label: words.settings, route: { screen: 'settings' } },
     { label: words.about, route: { screen: 'about' } },

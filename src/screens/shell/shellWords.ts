@@ -5,6 +5,7 @@ export const shellWords = {
   results: 'Results',
   crank: 'Crank',
   setUp: 'Set-up',
+  before: 'Before buying',
   jobs: 'Jobs',
   settings: 'Settings',
   about: 'About',

@@ -1,0 +1,1 @@
+export { BeforeBuyingScreen as default } from './BeforeBuyingScreen';
