@@ -39,6 +39,18 @@ export default defineConfig({
           globalSetup: ['tests/browser/serve.ts'],
         },
       },
+      {
+        extends: true,
+        test: {
+          name: 'firefox',
+          environment: 'node',
+          include: ['tests/browser/**/*.firefox.ts'],
+          fileParallelism: false,
+          testTimeout: 180_000,
+          hookTimeout: 180_000,
+          globalSetup: ['tests/browser/serve.ts'],
+        },
+      },
     ],
   },
 });

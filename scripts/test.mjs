@@ -1,9 +1,10 @@
 // npm test: every check there is, each going on after another's failure, so that all failures are
-// seen at once. Leaves the runners' reports and summary.json in .reports/.
+// seen at once. With --firefox, also what is told in Firefox. Leaves the runners' reports and summary.json in .reports/.
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { ensureChromium } from './chromium.mjs';
+import { ensureFirefox } from './firefox.mjs';
 import { ensureInstalled } from './installed.mjs';
 import { root } from './root.mjs';
 import { tally } from './tally.mjs';
@@ -56,6 +57,19 @@ function vitest(name, args, env = {}) {
 }
 
 /**
+ * The tests of one browser's project; without the browser one failure that says how to get it.
+ * @param {string} project
+ * @param {string} setting
+ * @param {{ path: string } | { missing: string }} found
+ * @returns {Outcome}
+ */
+function inBrowser(project, setting, found) {
+  return 'path' in found
+    ? vitest(project, [`--project=${project}`], { [setting]: found.path })
+    : { name: project, passed: 0, failed: 1, note: found.missing };
+}
+
+/**
  * What of tests/ is neither published nor browser, each named, as --exclude does not reach a project
  * that has an exclude of its own.
  */
@@ -80,11 +94,9 @@ const outcomes = [
 if (existsSync(join(root, 'tests/published'))) {
   outcomes.push(vitest('published', ['--project=node', 'tests/published/']));
 }
-const chromium = ensureChromium();
-if ('path' in chromium) {
-  outcomes.push(vitest('browser', ['--project=browser'], { CHROMIUM_PATH: chromium.path }));
-} else {
-  outcomes.push({ name: 'browser', passed: 0, failed: 1, note: chromium.missing });
+outcomes.push(inBrowser('browser', 'CHROMIUM_PATH', ensureChromium()));
+if (process.argv.includes('--firefox')) {
+  outcomes.push(inBrowser('firefox', 'FIREFOX_PATH', ensureFirefox()));
 }
 
 const passed = outcomes.reduce((sum, outcome) => sum + outcome.passed, 0);

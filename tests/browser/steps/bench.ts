@@ -1,6 +1,6 @@
-import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { tabTo } from './setUpByKeys';
+import { isShown, type StoryPage, textOf, textsOf } from './storyPage';
 
 /** A line the job has to say. One that waits for the builder's pause may be overtaken: it is `may`. */
 export interface Expected {
@@ -21,7 +21,7 @@ export interface BenchHands {
   shows(count: string): Promise<void>;
 }
 
-export function benchHands(page: Page): BenchHands {
+export function benchHands(page: StoryPage): BenchHands {
   const expected: Expected[] = [];
   return {
     expected,
@@ -30,28 +30,31 @@ export function benchHands(page: Page): BenchHands {
       if (last?.may && last.text === text) expected.pop();
       expected.push({ text, may: false });
       await expect
-        .poll(() => page.locator(LAST_SAID).textContent(), { timeout: 10_000, interval: 15 })
+        .poll(() => textOf(page, LAST_SAID), { timeout: 10_000, interval: 15 })
         .toBe(text);
     },
     maySay(text) {
       expected.push({ text, may: true });
     },
     async shows(count) {
-      await page
-        .locator(`[data-stage] svg[aria-label^="${count} "]`)
-        .first()
-        .waitFor({ timeout: 10_000 });
+      const dial = `[data-stage] svg[aria-label^="${count} "]`;
+      await expect
+        .poll(() => isShown(page, dial), { timeout: 10_000, interval: 15, message: dial })
+        .toBe(true);
     },
   };
 }
 
 /** Everything said so far, opened by keyboard under More, oldest first. */
-export async function saidSoFar(page: Page): Promise<string[]> {
+export async function saidSoFar(page: StoryPage): Promise<readonly string[]> {
   await tabTo(page, 'button[aria-expanded]');
   await page.keyboard.press('Enter');
-  await page.locator('section[aria-label="More"] summary').focus();
+  await page.evaluate(
+    (css) => document.querySelector<HTMLElement>(css)?.focus(),
+    'section[aria-label="More"] summary',
+  );
   await page.keyboard.press('Enter');
-  return page.locator('ol[aria-label="Said so far"] li > span').allTextContents();
+  return textsOf(page, 'ol[aria-label="Said so far"] li > span');
 }
 
 /** Whether what was said is what had to be said, in order, with nothing else in it. */

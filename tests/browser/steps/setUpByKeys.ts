@@ -1,7 +1,8 @@
-import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { isShown, type StoryPage, textsOf } from './storyPage';
 
 /** The keyboard's way about a page: Tab until the wanted control has the focus. */
-export async function tabTo(page: Page, selector: string, most = 90): Promise<void> {
+export async function tabTo(page: StoryPage, selector: string, most = 90): Promise<void> {
   for (let presses = 0; presses < most; presses += 1) {
     await page.keyboard.press('Tab');
     const there = await page.evaluate(
@@ -14,14 +15,14 @@ export async function tabTo(page: Page, selector: string, most = 90): Promise<vo
 }
 
 /** Arrows down a focused list until it shows the wanted option. */
-async function choose(page: Page, option: RegExp): Promise<void> {
+async function choose(page: StoryPage, option: RegExp): Promise<void> {
   const shown = () =>
-    page.evaluate(() => {
+    page.evaluate((nothing) => {
       const focused = document.activeElement;
       return focused instanceof HTMLSelectElement
-        ? (focused.selectedOptions[0]?.textContent ?? '')
-        : '';
-    });
+        ? (focused.selectedOptions[0]?.textContent ?? nothing)
+        : nothing;
+    }, '');
   for (let presses = 0; presses < 60; presses += 1) {
     if (option.test(await shown())) return;
     await page.keyboard.press('ArrowDown');
@@ -33,8 +34,10 @@ async function choose(page: Page, option: RegExp): Promise<void> {
  * Sets up the tests' job by keyboard alone, on an open set-up screen with nothing filled in, and
  * begins to count: V8 1-8-4-3-6-5-7-2, M8 × 1.25, ratio 1.7, long-travel rollers, 8.150 test pushrod.
  */
-export async function setUpByKeys(page: Page, name: string): Promise<void> {
-  await page.getByRole('heading', { name: 'Set up a job' }).waitFor();
+export async function setUpByKeys(page: StoryPage, name: string): Promise<void> {
+  await expect
+    .poll(() => textsOf(page, 'h1'), { timeout: 30_000, interval: 50 })
+    .toContain('Set up a job');
   await tabTo(page, '[data-field="name"] input');
   await page.keyboard.type(name);
   await tabTo(page, '[data-field="engine"] select');
@@ -49,11 +52,14 @@ export async function setUpByKeys(page: Page, name: string): Promise<void> {
   await choose(page, /Long-travel/);
   await tabTo(page, '[data-field="pushrod"] input');
   await page.keyboard.type('8.150');
-  const begin = page.getByRole('button', { name: 'Start counting' });
+  const isFocused = (name: string) =>
+    page.evaluate((label) => document.activeElement?.textContent === label, name);
   for (let presses = 0; presses < 30; presses += 1) {
     await page.keyboard.press('Tab');
-    if (await begin.evaluate((button) => button === document.activeElement)) break;
+    if (await isFocused('Start counting')) break;
   }
   await page.keyboard.press('Enter');
-  await page.locator('main[data-stage]').waitFor();
+  await expect
+    .poll(() => isShown(page, 'main[data-stage]'), { timeout: 30_000, interval: 50 })
+    .toBe(true);
 }
