@@ -6,12 +6,15 @@ import {
   evolve,
   initial,
   type JobEvent,
+  type JobLengths,
+  type JobNotes,
   type JobState,
-  replay,
+  noNotes,
   type SetUp,
   setUpOf,
 } from '#counting';
 import { refusalSentence } from '#words';
+import { pastLengths, stateIn } from './past';
 import type { BackupKeeper, JobCard, JobKeeper, Restored } from './ports';
 
 export interface ShelfState {
@@ -43,7 +46,7 @@ export interface Shelf {
   list(): Promise<void>;
   /** Opens a new job on a set-up; the id of the job, or null with the trouble told. */
   create(setUp: SetUp): Promise<string | null>;
-  /** A new job with another's set-up and no readings. */
+  /** A new job with another's set-up, builder and tags, and no readings. */
   copy(jobId: string): Promise<string | null>;
   discard(jobId: string): Promise<void>;
   restore(jobId: string): Promise<void>;
@@ -57,6 +60,12 @@ export interface Shelf {
    * Null, with the trouble told, when the file is not taken in; nothing of it is then.
    */
   restoreBackup(text: string): Promise<RestoreReport | null>;
+  /** Changes the notes of a job that no bench has open. */
+  note(jobId: string, notes: JobNotes): Promise<void>;
+  /** A job as its log folds; null for one that is not here. Changes nothing. */
+  look(jobId: string): Promise<JobState | null>;
+  /** The lengths of other jobs of a recipe, the last ones first; not those discarded or not measured. */
+  past(recipe: string, but: string): Promise<readonly JobLengths[]>;
   /** The set-up of the job changed last, for a count that starts at once; null when there is none. */
   lastSetUp(): Promise<SetUp | null>;
 }
@@ -100,9 +109,7 @@ export function createShelf({ clock, keeper, backup, app, newId }: ShelfParts): 
     }
   }
 
-  async function stateOf(jobId: string): Promise<JobState> {
-    return replay((await keeper.read(jobId)).events);
-  }
+  const stateOf = (jobId: string) => stateIn(keeper, jobId);
 
   async function create(setUp: SetUp): Promise<string | null> {
     const jobId = newId();
@@ -167,9 +174,23 @@ export function createShelf({ clock, keeper, backup, app, newId }: ShelfParts): 
     list,
     create,
     async copy(jobId) {
-      const setUp = setUpOf(await stateOf(jobId));
-      return setUp === null ? null : create({ ...setUp, name: `${setUp.name}, again` });
+      const job = await stateOf(jobId);
+      const setUp = setUpOf(job);
+      if (setUp === null) return null;
+      const id = await create({ ...setUp, name: `${setUp.name}, again` });
+      const { builder, tags } = job.notes;
+      if (id !== null && (builder !== '' || tags.length > 0))
+        await run(await stateOf(id), { type: 'note', notes: { ...noNotes, builder, tags } });
+      return id;
     },
+    async note(jobId, notes) {
+      await run(await stateOf(jobId), { type: 'note', notes });
+    },
+    async look(jobId) {
+      const job = await stateOf(jobId);
+      return job.status === 'not opened' ? null : job;
+    },
+    past: (recipe, but) => pastLengths(keeper, recipe, but),
     async discard(jobId) {
       await run(await stateOf(jobId), { type: 'discard' });
     },
