@@ -11,6 +11,7 @@ const landings: Readonly<Record<number, LandingWord>> = {
   0: 'nothing',
   0.25: 'a bit past',
   0.5: 'half',
+  0.75: 'just shy',
 };
 
 /** A job with its cautions heard. */
@@ -39,7 +40,7 @@ export function dial(cylinder: number, valve: ValveKind, travelMm: number): Step
   return does({ type: 'readDial', valve: id, travelMm });
 }
 
-export function fit(
+export function fitRod(
   mm: number,
   valves?: readonly ValveId[],
   rest: Partial<PushrodLength> = {},
@@ -65,7 +66,10 @@ function count(quarters: number): readonly Step[] {
   if (word === undefined) throw new Error(`no landing for ${quarters}`);
   return [
     does({ type: 'zero' }),
-    ...(whole === 0 ? [] : [does({ type: 'call', to48: turn48(12 * whole), form: 'turns' })]),
+    // No more than three turns ahead are taken at once.
+    ...Array.from({ length: Math.ceil(whole / 12) }, (_, at) =>
+      does({ type: 'call', to48: turn48(12 * Math.min(whole, 12 * (at + 1))), form: 'turns' }),
+    ),
     does({ type: 'seat', loose: false }),
     does({ type: 'land', word }),
   ];

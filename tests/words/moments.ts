@@ -127,6 +127,10 @@ const repeated = (agrees: boolean) => ({
     agreement: { agrees, differenceMm: thou(agrees ? 4 : 14), allowedMm: thou(9) },
   },
 });
+const foretold = (agrees: boolean) => ({
+  preloadMm: thou(103),
+  agreement: { agrees, differenceMm: thou(agrees ? 3 : -25), allowedMm: thou(9) },
+});
 const counted = (count48: number, preload: number | null, verdictChanged = false): Fact => ({
   kind: 'counted',
   count48: t(count48),
@@ -303,6 +307,18 @@ export const moments: readonly Moment[] = [
   {
     moment: 'by dial indicator',
     fact: { kind: 'dial read', valve: exhaust8, figures: figures(88), repeated: null },
+  },
+  { moment: 'final check, one as predicted', fact: { ...read, foretold: foretold(true) } },
+  { moment: 'final check, one not as predicted', fact: { ...read, foretold: foretold(false) } },
+  {
+    moment: 'final check by dial',
+    fact: {
+      kind: 'dial read',
+      valve: exhaust8,
+      figures: figures(78),
+      repeated: null,
+      foretold: foretold(false),
+    },
   },
   {
     moment: 'checking pushrod, valve',

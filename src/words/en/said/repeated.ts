@@ -1,4 +1,4 @@
-import type { Repeated } from '#counting';
+import type { Foretold, Repeated } from '#counting';
 import type { SayingContext } from '../../context';
 import { cardinal } from '../numbers';
 import { amountWords, figureWithUnit } from './figures';
@@ -21,6 +21,17 @@ export function repeatedWords(
           ),
         );
   return lines(mean, compared === null ? '' : comparedWords(compared, context));
+}
+
+/** A valve of the final check: 'As predicted.', or what was predicted and what to do. */
+export function foretoldWords(foretold: Foretold | undefined, context: SayingContext): string {
+  if (foretold === undefined) return '';
+  const { agreement, preloadMm } = foretold;
+  if (agreement.agrees) return 'As predicted.';
+  const was = amountWords(preloadMm, context);
+  if (!isFull(context)) return `Predicted ${was}.`;
+  const by = amountWords(Math.abs(agreement.differenceMm), context);
+  return `Predicted ${was}: ${by} off, and only ${amountWords(agreement.allowedMm, context)} is the noise of it. Count again.`;
 }
 
 /** Whether two ways of knowing a valve agree; told in full, or where they don't. */

@@ -10,7 +10,7 @@ import {
   verdictWords,
 } from './figures';
 import { capital, commas, isFull, lines, sentence, valveName, valveOf } from './pieces';
-import { repeatedWords } from './repeated';
+import { foretoldWords, repeatedWords } from './repeated';
 import { judgedWords, manyUnproven, settlingWords } from './sure';
 
 type ResultFact<K extends Fact['kind']> = Extract<Fact, { kind: K }>;
@@ -28,13 +28,15 @@ export function read(fact: ResultFact<'read'>, context: SayingContext): string {
   const many =
     fact.unproven === SAID_UNPROVEN + 1 ? manyUnproven(fact.unproven, fact.settlesMost) : '';
   const mean = repeated === undefined ? '' : repeatedWords(repeated, context);
-  if (!isFull(context)) return lines(sentence(line), mean, many);
+  const foretold = foretoldWords(fact.foretold, context);
+  if (!isFull(context)) return lines(sentence(line), mean, foretold, many);
   const again = fact.repeat > 1 ? `, reading ${cardinal(fact.repeat)}` : '';
   const few = fact.unproven > 0 && fact.unproven <= SAID_UNPROVEN;
   return lines(
     sentence(`${valveOf(fact.valve)}${again}: ${line}`),
     isMean ? '' : wanted(figures, context),
     mean,
+    foretold,
     few ? settlingWords((repeated?.figures ?? figures).sure?.settling ?? null) : many,
     fact.bias ? BIAS : '',
   );
@@ -51,6 +53,7 @@ export function dialRead(fact: ResultFact<'dial read'>, context: SayingContext):
   return lines(
     sentence(`${isFull(context) ? valveOf(valve) : valveName(valve)} by dial: ${line}`),
     repeated === null ? '' : repeatedWords(repeated, context),
+    foretoldWords(fact.foretold, context),
   );
 }
 
