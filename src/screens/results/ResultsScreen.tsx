@@ -1,9 +1,11 @@
 import { useState } from 'react';
 import { engineSummary, setUpOf } from '#counting';
+import { Pictures } from '../pictures/Pictures';
 import { useBench, useServices, useSettings } from '../services';
 import { Action } from '../shell/Action';
 import { exportJob } from '../shell/exportFile';
 import { Page } from '../shell/Page';
+import { HistoryPart } from './HistoryPart';
 import { OrderPanel } from './OrderPanel';
 import { ResultsPlan } from './ResultsPlan';
 import { ResultsTable } from './ResultsTable';
@@ -47,6 +49,7 @@ export function ResultsScreen() {
         )}
         <div className={styles.side}>
           <OrderPanel job={job} units={units} />
+          <HistoryPart job={job} units={units} />
           {setUp?.engine != null && (
             <ResultsPlan job={job} engine={setUp.engine} rows={rows} units={units} />
           )}
@@ -60,6 +63,7 @@ export function ResultsScreen() {
           {failed && <p role="alert">{words.exportFailed}</p>}
         </div>
       </div>
+      <Pictures job={job} units={units} />
     </Page>
   );
 }

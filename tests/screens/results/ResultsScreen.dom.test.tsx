@@ -34,7 +34,7 @@ async function twoValves(setUp = oneCylinder()) {
 
 /** The cells of one valve's row. */
 function cells(name: string): readonly string[] {
-  const row = screen.getByRole('row', { name: new RegExp(`^${name}`) });
+  const row = screen.getByRole('row', { name: new RegExp(`^${name}\\b`) });
   return within(row)
     .getAllByRole('cell')
     .map((cell) => cell.textContent ?? '');
