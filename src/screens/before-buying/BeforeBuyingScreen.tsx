@@ -63,7 +63,7 @@ function Plan({ start, restored, onStartAfresh }: Props) {
         </div>
       )}
       <div className={styles.columns}>
-        <div>
+        <div className={styles.form}>
           <Choice
             field="units"
             label={words.units}
@@ -79,10 +79,12 @@ function Plan({ start, restored, onStartAfresh }: Props) {
           />
           <PartsPart form={form} />
           <EnginePart form={form} />
+        </div>
+        <Outcome form={form} />
+        <div className={styles.extras}>
           <TipGapPart form={form} />
           <HotPart form={form} />
         </div>
-        <Outcome form={form} />
       </div>
     </div>
   );

@@ -22,9 +22,10 @@ export function EnginePart({ form }: { readonly form: PlanForm }) {
       <section className={styles.step} aria-labelledby="plan-engine">
         <h2 id="plan-engine">{words.engineStep}</h2>
         <div className={styles.row}>
-          <Text form={form} name="ratio" label={words.ratio} hint={words.ratioHint} />
+          <Text form={form} name="ratio" label={words.ratio} />
           <Text form={form} name="ratioGive" label={words.ratioGive} />
         </div>
+        <p className={styles.quiet}>{words.ratioHint}</p>
         <Text
           form={form}
           name="present"
@@ -47,15 +48,10 @@ export function EnginePart({ form }: { readonly form: PlanForm }) {
       <section className={styles.step} aria-labelledby="plan-preload">
         <h2 id="plan-preload">{words.preloadStep}</h2>
         <div className={styles.row}>
-          <Text
-            form={form}
-            name="preload"
-            label={words.preload}
-            hint={words.preloadHint}
-            unit={short}
-          />
+          <Text form={form} name="preload" label={words.preload} unit={short} />
           <Text form={form} name="preloadGive" label={words.preloadGive} unit={short} />
         </div>
+        <p className={styles.quiet}>{words.preloadHint}</p>
         <SelectField
           field="lifter"
           label={words.lifter}

@@ -19,14 +19,16 @@ export function HotTable({ estimate, units }: Props) {
       <thead>
         <tr>
           <th scope="col">{words.hotColumns.piece}</th>
-          <th scope="col">{words.hotColumns.assumed}</th>
+          <th scope="col" className={styles.words}>
+            {words.hotColumns.assumed}
+          </th>
           <th scope="col">{`${words.hotColumns.change}, ${amountUnit(units)}`}</th>
         </tr>
       </thead>
       <tbody>
         <tr data-hot="stack">
           <th scope="row">{words.stack}</th>
-          <td>
+          <td className={styles.words}>
             {stack.map(({ material, lengthMm, riseK }) => (
               <span key={`${material} ${lengthMm}`} className={styles.assumed}>
                 {`${words.materials[material]}: ${assumedText(units, lengthMm, riseK, expansionPerK[material])}`}
@@ -37,7 +39,7 @@ export function HotTable({ estimate, units }: Props) {
         </tr>
         <tr data-hot="pushrod">
           <th scope="row">{words.pieces.pushrod}</th>
-          <td>
+          <td className={styles.words}>
             {`${words.materials[pushrod.material]}: ${assumedText(units, pushrod.lengthMm, pushrod.riseK, expansionPerK[pushrod.material])}`}
           </td>
           <td>{signedAmount(units, byPushrodMm)}</td>
@@ -45,7 +47,9 @@ export function HotTable({ estimate, units }: Props) {
         {stem !== undefined && (
           <tr data-hot="stem">
             <th scope="row">{words.stem}</th>
-            <td>{assumedText(units, stem.lengthMm, stem.riseK, stem.expansionPerK)}</td>
+            <td className={styles.words}>
+              {assumedText(units, stem.lengthMm, stem.riseK, stem.expansionPerK)}
+            </td>
             <td>{signedAmount(units, byStemMm)}</td>
           </tr>
         )}

@@ -1,6 +1,6 @@
 import { shown } from '#words';
 import styles from './before.module.css';
-import { amountText, amountUnit, giveText, signedAmount } from './planFigures';
+import { amountUnit, preloadText, signedAmount } from './planFigures';
 import { termsShown } from './planTerms';
 import { planWords as words } from './planWords';
 import { StartPanel } from './StartPanel';
@@ -43,8 +43,7 @@ export function Outcome({ form }: { readonly form: PlanForm }) {
               {keptPreload === null
                 ? words.keptUnknown(`${signedAmount(units, -byParts.mm)} ${amountUnit(units)}`)
                 : words.kept(
-                    amountText(units, keptPreload.mm),
-                    giveText(units, keptPreload),
+                    preloadText(units, keptPreload),
                     keptVerdict === null ? null : shown.verdicts[keptVerdict],
                   )}
             </p>

@@ -5,7 +5,7 @@ import { Action } from '../shell/Action';
 import { Choice } from '../shell/Choice';
 import styles from './before.module.css';
 import type { StepChoice } from './planDraft';
-import { amountText, giveText, pushrodText } from './planFigures';
+import { lengthWithGive, preloadText, pushrodText } from './planFigures';
 import { planWords as words } from './planWords';
 import { otherWay } from './readPlan';
 import { jobDraft } from './startJob';
@@ -41,7 +41,7 @@ export function StartPanel({ form, outcome: { start } }: Props) {
         <p>{words.noStart}</p>
       ) : (
         <>
-          <p>{words.exact(pushrodText(units, start.exact.mm), giveText(units, start))}</p>
+          <p>{words.exact(lengthWithGive(units, start.exact.mm, start.giveMm))}</p>
           <p className={styles.answer}>
             <strong>{pushrodText(units, start.nearest.mm)}</strong> {start.nearest.convention}
           </p>
@@ -51,10 +51,7 @@ export function StartPanel({ form, outcome: { start } }: Props) {
           <p>
             {start.preload === null
               ? words.startUnknown
-              : words.startPreload(
-                  amountText(units, start.preload.mm),
-                  giveText(units, start.preload),
-                )}
+              : words.startPreload(preloadText(units, start.preload))}
           </p>
           <Choice
             field="step"

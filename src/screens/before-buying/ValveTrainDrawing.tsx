@@ -40,7 +40,7 @@ export function ValveTrainDrawing({ marks, sum, unit }: Props) {
     <svg
       role="img"
       aria-label={words.drawing(spoken, sum, unit)}
-      viewBox="0 0 440 492"
+      viewBox="-28 0 488 492"
       className={styles.train}
     >
       <defs>
@@ -76,14 +76,14 @@ export function ValveTrainDrawing({ marks, sum, unit }: Props) {
           </g>
         );
       })}
-      <text x={6} y={190} className={styles.name}>
+      <text x={-26} y={190} className={styles.name}>
         {words.pushrod}
       </text>
-      <text x={6} y={214} className={styles.sum}>
+      <text x={-26} y={214} className={styles.sum}>
         {sum}
       </text>
-      <path d="M92 206L120 206" className={styles.leader} />
-      <text x={434} y={484} textAnchor="end" className={styles.name}>
+      <path d="M64 206L120 206" className={styles.leader} />
+      <text x={454} y={484} textAnchor="end" className={styles.name}>
         {words.figuresIn(unit)}
       </text>
     </svg>

@@ -18,15 +18,15 @@ export const partsAsked: Readonly<Record<PartId, PartAsked>> = {
   'base circle': {
     tick: 'The cam: another base circle',
     name: 'Cam base circle',
-    was: 'Base circle’s diameter now',
-    willBe: 'Diameter with the new cam',
+    was: 'Diameter now',
+    willBe: 'With the new cam',
     hint: 'The diameter, not the radius. A reground cam has a smaller one.',
   },
   'lifter cup': {
     tick: 'The lifters: another cup height',
     name: 'Lifter cup',
-    was: 'Height of the cup over the foot now',
-    willBe: 'Height in the new lifter',
+    was: 'Cup over foot now',
+    willBe: 'In the new lifter',
     hint: `Plunger up against its retainer, in both. ${difference}`,
   },
   'deck milled': {
@@ -38,8 +38,8 @@ export const partsAsked: Readonly<Record<PartId, PartAsked>> = {
   gasket: {
     tick: 'Another head gasket',
     name: 'Head gasket',
-    was: 'Gasket’s thickness now',
-    willBe: 'Thickness of the new one',
+    was: 'Thickness now',
+    willBe: 'Of the new one',
     hint: `Compressed, in both. ${difference}`,
   },
   'head milled': {
@@ -63,9 +63,9 @@ export const partsAsked: Readonly<Record<PartId, PartAsked>> = {
   'valve tip': {
     tick: 'The valve tips stand higher or lower',
     name: 'Valve tip',
-    was: 'Height of the tip over the spring seat now',
-    willBe: 'Height with the new valves or seats',
-    hint: `Seats cut deeper raise the tip; a ground tip lowers it. ${difference}`,
+    was: 'Tip height now',
+    willBe: 'Tip height to be',
+    hint: `Over the spring’s seat. Valve seats cut deeper raise the tip; a ground tip lowers it. ${difference}`,
   },
 };
 

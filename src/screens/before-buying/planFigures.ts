@@ -1,5 +1,6 @@
 import type { GiveOrTake } from '#valvetrain';
-import { figureMm, figureThou, type Units, writeInches, writeMm } from '#words';
+import { figureInches, figureMm, figureThou, type Units, writeInches, writeMm } from '#words';
+import { figureIn } from '../pieces/figureIn';
 import { shortUnit } from '../set-up/draftText';
 import { planWords as words } from './planWords';
 
@@ -22,6 +23,19 @@ export function amountUnit(units: Units): string {
 /** A short length with its unit. */
 export function amountText(units: Units, mm: number): string {
   return `${amount(units, mm)} ${amountUnit(units)}`;
+}
+
+/** A preload with its unit and its ±, as fine as preloads are told. */
+export function preloadText(units: Units, { mm, giveMm }: GiveOrTake): string {
+  const give = giveMm === 0 ? '' : ` ${words.giveOrTake(figureIn(units, giveMm))}`;
+  return `${figureIn(units, mm)}${give} ${amountUnit(units)}`;
+}
+
+/** A pushrod's length with its unit and its ±. */
+export function lengthWithGive(units: Units, mm: number, giveMm: number): string {
+  if (giveMm === 0) return pushrodText(units, mm);
+  const bare = units === 'mm' ? figureMm(mm) : figureInches(mm);
+  return `${bare} ${words.giveOrTake(pushrodText(units, giveMm))}`;
 }
 
 /** A pushrod's length with its unit. */

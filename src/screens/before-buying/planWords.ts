@@ -32,8 +32,7 @@ export const planWords = {
   partsStep: 'What changes',
   parts: partsAsked,
   partsField: 'Parts that change',
-  give: 'May be off by, either way',
-  giveHint: 'Left empty where you don’t know: then no ± is shown for it.',
+  give: 'May be off by ±',
   pivot: 'The rocker’s pivot',
   pivots: {
     fixed: 'stays where it is',
@@ -43,7 +42,7 @@ export const planWords = {
   engineStep: 'The engine as it is',
   ratio: 'Rocker ratio',
   ratioHint: 'Of the rockers to be used, as 1.6. Asked for where the lever comes in.',
-  ratioGive: 'Ratio may be off by',
+  ratioGive: 'May be off by ±',
   present: 'Length of the present pushrod',
   presentHint: {
     inch: 'As 7.400. A figure in mm is taken with ‘mm’ behind it.',
@@ -62,7 +61,7 @@ export const planWords = {
   preloadStep: 'Preload',
   preload: 'Preload it has now',
   preloadHint: 'Counted or measured. Left empty, the preload stays as it is, whatever it is.',
-  preloadGive: 'May be off by, either way',
+  preloadGive: 'May be off by ±',
   lifter: 'Lifter kind to be used',
   choose: 'Choose…',
   otherLifter: 'Another: its own figure',
@@ -98,16 +97,15 @@ export const planWords = {
       ? 'One change is not complete and left out here.'
       : `${count} changes are not complete and left out here.`,
 
-  kept: (figure: string, give: string, verdict: string | null) =>
-    `With the present pushrod left in, the preload would be ${figure}${give}${verdict === null ? '' : `: ${verdict.toLowerCase()}`}.`,
+  kept: (preload: string, verdict: string | null) =>
+    `With the present pushrod left in, the preload would be ${preload}${verdict === null ? '' : `: ${verdict.toLowerCase()}`}.`,
   keptUnknown: (figure: string) =>
     `With the present pushrod left in, the preload would change by ${figure}.`,
   start: 'Start for the test pushrod',
-  exact: (length: string, give: string) => `Worked out ${length}${give}; nearest that can be had:`,
+  exact: (length: string) => `Worked out ${length}; nearest that can be had:`,
   otherConvention: (length: string, convention: LengthConvention) =>
     `The same by the other way of measuring: ${length}, ${convention}.`,
-  startPreload: (figure: string, give: string) =>
-    `With it the preload should come to ${figure}${give}.`,
+  startPreload: (preload: string) => `With it the preload should come to ${preload}.`,
   startUnknown: 'With it the preload should be about as it is now.',
   noStart: 'Give the present pushrod’s length for a start length.',
   step: 'Test pushrods come',

@@ -13,10 +13,10 @@ export interface PlaceOnDrawing {
 }
 
 export const trainPlaces: Readonly<Record<TrainPlace, PlaceOnDrawing>> = {
-  'rocker cup': { label: [6, 70], leader: 'M62 92L116 110', arrow: [108, 132] },
-  'lifter cup': { label: [6, 286], leader: 'M66 306L120 330', arrow: [100, 330] },
-  plunger: { label: [6, 344], leader: 'M78 352L112 352', arrow: [128, 372] },
-  'base circle': { label: [6, 404], leader: 'M74 412L96 416', arrow: [170, 418] },
+  'rocker cup': { label: [-26, 70], leader: 'M40 92L116 110', arrow: [108, 132] },
+  'lifter cup': { label: [-26, 286], leader: 'M40 306L120 330', arrow: [100, 330] },
+  plunger: { label: [-26, 344], leader: 'M64 354L112 354', arrow: [128, 372] },
+  'base circle': { label: [-26, 404], leader: 'M64 418L92 424', arrow: [170, 418] },
   'pivot shim': { label: [236, 26], leader: 'M232 40L206 86', arrow: [222, 152] },
   'valve tip': { label: [350, 84], leader: 'M346 92L286 108', arrow: [304, 126] },
   'head milled': { label: [350, 218], leader: 'M346 236L322 278', arrow: [332, 262] },
