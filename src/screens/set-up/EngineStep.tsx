@@ -8,6 +8,7 @@ import { engineOf } from './readEngine';
 import styles from './set-up.module.css';
 import { setUpWords as words } from './setUpWords';
 import type { SetUpForm } from './useSetUpForm';
+import { walkWords } from './walkWords';
 
 const engineGroups: readonly OptionGroup[] = [
   ...[...new Set(engines.map(words.presetLayout))].map((label) => ({
@@ -158,6 +159,27 @@ function TypedEngine({ form }: { readonly form: SetUpForm }) {
           notes={notes('banks')}
           onChange={(banks) => change({ banks })}
           onLeave={() => leave('banks')}
+        />
+      )}
+      <Choice
+        field="firing"
+        label={walkWords.firing}
+        value={draft.firing}
+        options={(['evenly', 'typed'] as const).map((value) => ({
+          value,
+          label: walkWords.firings[value],
+        }))}
+        onChange={(firing) => change({ firing })}
+      />
+      {draft.firing === 'typed' && (
+        <TextField
+          field="firingAngles"
+          label={walkWords.firingAngles}
+          hint={walkWords.firingHint}
+          value={draft.firingAngles}
+          notes={notes('firingAngles')}
+          onChange={(firingAngles) => change({ firingAngles })}
+          onLeave={() => leave('firingAngles')}
         />
       )}
     </>

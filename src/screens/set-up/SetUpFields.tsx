@@ -3,6 +3,7 @@ import { useServices, useSettings } from '../services';
 import { Choice } from '../shell/Choice';
 import { TextField } from '../shell/TextField';
 import { CallingStep } from './CallingStep';
+import { CamStep } from './CamStep';
 import { inUnits } from './draftChanges';
 import { EngineStep } from './EngineStep';
 import { LifterStep } from './LifterStep';
@@ -12,6 +13,7 @@ import { ScopeStep } from './ScopeStep';
 import styles from './set-up.module.css';
 import { setUpWords as words } from './setUpWords';
 import type { SetUpForm } from './useSetUpForm';
+import { WalkStep } from './WalkStep';
 
 interface Props {
   readonly form: SetUpForm;
@@ -40,6 +42,8 @@ export function SetUpFields({ form, children }: Props) {
       <RockerStep form={form} />
       <LifterStep form={form} />
       <PushrodStep form={form} />
+      <CamStep form={form} />
+      <WalkStep form={form} />
       <CallingStep form={form} />
       <section className={styles.end} aria-live="polite">
         <Missing form={form} />

@@ -12,6 +12,7 @@ import type {
   ZeroFeel,
 } from '#valvetrain';
 import type { Units } from '#words';
+import { type CrankDraft, crankDraft } from './crankDraft';
 
 /** Said instead of a figure: the job is counted without it and it can be added later. */
 export const NOT_KNOWN = 'not known';
@@ -57,7 +58,7 @@ export interface Carried {
 }
 
 /** A set-up while it is being filled in: text as typed, read into figures at the edge. */
-export interface Draft {
+export interface Draft extends CrankDraft {
   /** What lengths without a unit of their own are read in. */
   readonly units: Units;
   readonly name: string;
@@ -71,6 +72,9 @@ export interface Draft {
   readonly banks: string;
   /** Side of the first bank for someone at the rear looking forward. */
   readonly firstBank: 'left' | 'right';
+  readonly firing: 'evenly' | 'typed';
+  /** An odd-fire engine's firing TDCs as typed, crank degrees: '0 90 240 330 480 570'. */
+  readonly firingAngles: string;
   readonly direction: '' | RunningDirection;
   readonly seenFrom: SeenFrom;
   readonly which: 'all' | 'one cylinder' | 'picked';
@@ -138,6 +142,8 @@ export function emptyDraft(units: Units): Draft {
     numbering: 'in line',
     banks: '',
     firstBank: 'left',
+    firing: 'evenly',
+    firingAngles: '',
     direction: '',
     seenFrom: 'front',
     which: 'all',
@@ -166,6 +172,7 @@ export function emptyDraft(units: Units): Draft {
     asksLanding: true,
     clock: 'mark',
     hands: 'alone',
+    ...crankDraft({}),
     kept: [],
     carried: { buying: null, measuredTravel: null },
     remembered: {},

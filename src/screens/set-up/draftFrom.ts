@@ -9,6 +9,7 @@ import {
   valvesOf,
 } from '#valvetrain';
 import type { Units } from '#words';
+import { crankDraft } from './crankDraft';
 import { type Draft, emptyDraft, NOT_KNOWN } from './draft';
 import { lengthText, longUnit, memoryKey, shortUnit, type TextUnit } from './draftText';
 import { endsDraft } from './endsDraft';
@@ -65,6 +66,7 @@ export function draftFrom(setUp: SetUp, units: Units): Draft {
     asksLanding: setUp.asksLanding,
     clock: setUp.clock,
     hands: setUp.hands,
+    ...crankDraft(setUp),
     remembered,
   };
 }
@@ -92,7 +94,10 @@ function engineDraft(engine: Engine | null): Partial<Draft> {
   const banksOf = (banks: Engine['banks']) => banks.map((bank) => bank.join(' ')).join(' / ');
   const banks = banksOf(engine.banks);
   const alike = engines.filter(
-    (one) => one.layout === engine.layout && one.firingOrder.join('-') === order,
+    (one) =>
+      engine.firingAnglesDeg === undefined &&
+      one.layout === engine.layout &&
+      one.firingOrder.join('-') === order,
   );
   const same = alike.find(
     (one) => one.numbering === engine.numbering && banksOf(one.banks) === banks,
@@ -108,6 +113,8 @@ function engineDraft(engine: Engine | null): Partial<Draft> {
     layout: engine.layout,
     numbering: engine.numbering,
     banks,
+    firing: engine.firingAnglesDeg === undefined ? 'evenly' : 'typed',
+    firingAngles: engine.firingAnglesDeg?.join(' ') ?? '',
     ...running,
   };
 }

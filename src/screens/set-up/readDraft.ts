@@ -1,9 +1,10 @@
-import { type Calling, type SetUp, setUpProblems } from '#counting';
+import { type Calling, type CrankPlan, type SetUp, setUpProblems } from '#counting';
 import { type Adjuster, type Engine, type ValveId, valvesOf } from '#valvetrain';
 import type { Draft } from './draft';
 import { readNumber } from './draftText';
 import { asFormProblems, type FormProblem, refusedField, valvesNamed } from './formProblem';
 import { readAdjuster } from './readAdjuster';
+import { crankChoices, readCrank } from './readCrank';
 import { readEngine } from './readEngine';
 import { readGroups } from './readGroups';
 import { readPushrods } from './readPushrod';
@@ -14,6 +15,8 @@ export interface DraftRead {
   readonly setUp: SetUp | null;
   /** In the order of the form. Odd figures already kept are left out. */
   readonly problems: readonly FormProblem[];
+  /** Where the crank would stop; null while the engine, the cam or the walk can't be. */
+  readonly plan: CrankPlan | null;
 }
 
 /** Reads a draft: a set-up ready to be counted on, or what stands in its way, field by field. */
@@ -40,16 +43,19 @@ export function readDraft(draft: Draft): DraftRead {
     ...measuredOf(draft, adjuster),
     ...(pushrod.checking === null ? {} : { checking: pushrod.checking }),
     ...(pushrod.buying === null ? {} : { buying: pushrod.buying }),
+    ...crankChoices(draft),
   };
+  const crank = readCrank(draft, setUp);
   const found = [
     ...ofEngine,
     ...scope.problems,
     ...ofAdjuster,
     ...ofGroups,
     ...pushrod.problems,
+    ...crank.problems,
   ].filter(({ severity, sentence }) => severity === 'refused' || !draft.kept.includes(sentence));
   const problems = found.length > 0 ? found : leftOver(draft, setUp);
-  return { setUp: problems.length === 0 ? setUp : null, problems };
+  return { setUp: problems.length === 0 ? setUp : null, problems, plan: crank.plan };
 }
 
 /** Whatever counting itself would refuse and no field has named: nothing gets past it. */

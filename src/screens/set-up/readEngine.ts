@@ -8,6 +8,7 @@ import {
   type RunningDirection,
   withBanksSwapped,
 } from '#valvetrain';
+import { degreesIn } from './degreesText';
 import { type Draft, NOT_KNOWN } from './draft';
 import { numbersIn, readNumber } from './draftText';
 import { asFormProblems, type FormProblem, refusedField } from './formProblem';
@@ -44,6 +45,7 @@ export function engineOf(draft: Draft, runningDirection: RunningDirection): Engi
     numbering: draft.numbering,
     cylinders: cylinders.kind === 'value' ? cylinders.value : Number.NaN,
     firingOrder,
+    ...(draft.firing === 'typed' ? { firingAnglesDeg: degreesIn(draft.firingAngles) } : {}),
     ...running,
   };
   if (draft.numbering !== 'typed') return sided(draft, makeEngine(input));
@@ -63,6 +65,7 @@ function typedProblems(draft: Draft, engine: Engine): readonly FormProblem[] {
   return asFormProblems(engineProblems(engine), (field) => {
     if (draft.engine !== 'typed') return 'engine';
     if (field === 'firingOrder') return 'order';
+    if (field === 'firingAnglesDeg') return 'firingAngles';
     return field === 'banks' && draft.numbering !== 'typed' ? 'numbering' : field;
   });
 }

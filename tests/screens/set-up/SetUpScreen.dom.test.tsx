@@ -155,7 +155,9 @@ describe('a new job', () => {
     await started();
     await shortestRoad('8.150');
     await user.click(screen.getByText('Why this figure'));
-    const table = screen.getByRole('table');
+    const table = within(screen.getByText('Why this figure').closest('details')!).getByRole(
+      'table',
+    );
     // 1.25 / 4 = 0.3125 mm = 12.30 thou by the pitch alone, worked by hand.
     expect(within(table).getByRole('row', { name: /By the pitch alone/ })).toHaveTextContent(
       '12.3',
