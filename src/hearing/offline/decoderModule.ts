@@ -55,7 +55,7 @@ const TRANSITION_FLOOR = 1e-4;
  */
 export async function startDecoderProgram(
   pack: EarPack,
-): Promise<(config: Readonly<Record<string, number>>) => Promise<ReadyDecoder>> {
+): Promise<(config: Readonly<Record<string, string | number>>) => Promise<ReadyDecoder>> {
   const program = (await createModule({
     wasmBinary: pack.decoderWasm.slice().buffer,
     print: () => undefined,
@@ -90,7 +90,7 @@ function fromPack(
   decoder: RawDecoder,
   pack: EarPack,
   file: (bytes: Uint8Array) => number,
-  config: Readonly<Record<string, number>>,
+  config: Readonly<Record<string, string | number>>,
 ): void {
   const id = decoder.cdecoder;
   const sure = (made: number, what: string) => {

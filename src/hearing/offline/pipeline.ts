@@ -49,7 +49,7 @@ const WELL_BELOW_DB = 6;
 /** Frames the room's level is taken from. */
 const ROOM_OVER = 300;
 /** What of the sound as it came is left in for the decoder: denoising alone leaves holes it trips over. */
-const AS_IT_CAME = 0.3;
+const AS_IT_CAME = 0.1;
 /** Speech that ended less than this before, frames, makes it talk, in which a number is no count. */
 const CROWDED = 60;
 

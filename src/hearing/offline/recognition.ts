@@ -37,6 +37,8 @@ const CONFIG = {
   wbeam: 1e-40,
   pbeam: 1e-60,
   compallsen: 1,
+  // The mean over the last words, not over this one: a single word's own mean takes half of it away.
+  cmn: 'live',
 } as const;
 
 /** Starts both decoders. Rejects with an Error where the pack can't be read. */
