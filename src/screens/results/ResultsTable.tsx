@@ -2,6 +2,7 @@ import type { JobState, ValveLine } from '#counting';
 import { shown, type Units } from '#words';
 import { figureIn } from '../pieces/figureIn';
 import { VerdictMark } from '../pieces/VerdictMark';
+import { OffBaseNote } from './OffBaseNote';
 import {
   type CylinderRows,
   countText,
@@ -108,6 +109,7 @@ function Row({ job, line, units }: RowProps) {
                   <span className={styles.under}>{shown.unjudged.pastTravel}</span>
                 )}
                 {reading.torqued && <span className={styles.under}>{words.torqued}</span>}
+                <OffBaseNote job={job} reading={reading} />
               </span>
             </span>
           </td>
