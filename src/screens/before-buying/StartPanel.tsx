@@ -30,7 +30,8 @@ export function StartPanel({ form, outcome: { start } }: Props) {
     if (!form.ask() || start === null) return;
     const begun = keptDraft(sessionStorage, null);
     const base = begun === null ? null : inUnits(begun, units);
-    keepDraft(sessionStorage, null, jobDraft(draft, read, start.nearest, base));
+    const job = jobDraft(draft, read, start.nearest, base);
+    keepDraft(sessionStorage, null, job, 'before buying');
     go({ screen: 'set-up', jobId: null });
   }
 

@@ -9,6 +9,7 @@ import {
   startingSets,
 } from '#valvetrain';
 import { longUnit, readLength, readNumber, shortUnit } from '../set-up/draftText';
+import { readEnds as readEndFields } from '../set-up/endsDraft';
 import { asFormProblems, type FormProblem, oddField, refusedField } from '../set-up/formProblem';
 import { type PartId, type PlanDraft, partIds } from './planDraft';
 import { planProblemWords as words } from './planProblemWords';
@@ -123,17 +124,11 @@ function readPresent(draft: PlanDraft): ValueRead<PushrodLength> {
 }
 
 function readEnds(draft: PlanDraft): ValueRead<PushrodEnds> {
-  if (draft.ends.every((text) => text.trim() === '')) return none;
-  const [a, b, c, d] = draft.ends.map((text) => {
-    const read = readLength(text, longUnit(draft.units), draft.remembered);
-    return read.kind === 'value' ? read.value : null;
-  });
-  if (a == null || b == null || c == null || d == null)
+  const read = readEndFields(draft.ends, longUnit(draft.units), draft.remembered);
+  if (read.kind === 'empty') return none;
+  if (read.kind === 'unclear')
     return { value: null, problems: [refusedField('ends', words.endsMissing)] };
-  const ends: PushrodEnds = [
-    { ballMm: a, holeMm: b },
-    { ballMm: c, holeMm: d },
-  ];
+  const { ends } = read;
   const real = ends.every(({ ballMm, holeMm }) => ballMm > 0 && holeMm >= 0 && holeMm < ballMm);
   return real
     ? { value: ends, problems: [] }

@@ -22,10 +22,12 @@ export function jobDraft(
   const draft: Draft = {
     ...base,
     rockers: 'bolt-down',
+    counts: 'fastener',
     pushrod,
     convention: start.convention,
     ratio: read.ratio === null ? base.ratio : plan.ratio,
-    remembered: { ...base.remembered, [memoryKey(pushrod, unit)]: start.mm },
+    ends: read.ends === null ? base.ends : plan.ends,
+    remembered: { ...base.remembered, ...plan.remembered, [memoryKey(pushrod, unit)]: start.mm },
   };
   const known = plan.lifter !== '' && plan.lifter !== 'other';
   return known ? withLifter(draft, 0, plan.lifter) : draft;

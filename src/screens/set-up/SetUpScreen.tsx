@@ -6,7 +6,7 @@ import { ChangeForm } from './ChangeForm';
 import { type Draft, emptyDraft } from './draft';
 import { inUnits } from './draftChanges';
 import { draftFrom } from './draftFrom';
-import { dropDraft, keptDraft } from './keptDraft';
+import { draftLeftBy, dropDraft, keptDraft } from './keptDraft';
 import { NewJobForm } from './NewJobForm';
 import { setUpWords as words } from './setUpWords';
 
@@ -25,7 +25,12 @@ function NewJob() {
   const { units } = useSettings();
   const [start, setStart] = useState<Start | null>(() => {
     const kept = keptDraft(sessionStorage, null);
-    return kept === null ? null : { draft: inUnits(kept, units), note: words.restored };
+    if (kept === null) return null;
+    const planned = draftLeftBy(sessionStorage, null) === 'before buying';
+    return {
+      draft: inUnits(kept, units),
+      note: planned ? words.planned : words.restored,
+    };
   });
   const [fresh, setFresh] = useState(0);
 

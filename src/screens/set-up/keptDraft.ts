@@ -7,10 +7,18 @@ function keyOf(jobId: string | null): string {
   return `set-up draft ${jobId ?? 'new'}`;
 }
 
+/** Where a draft was left: in this form, or by a plan of parts that begins a job. */
+export type LeftBy = 'set-up' | 'before buying';
+
 /** Keeps a half-filled form through a reload of this tab. */
-export function keepDraft(storage: Storage, jobId: string | null, draft: Draft): void {
+export function keepDraft(
+  storage: Storage,
+  jobId: string | null,
+  draft: Draft,
+  leftBy: LeftBy = 'set-up',
+): void {
   try {
-    storage.setItem(keyOf(jobId), JSON.stringify({ shape: SHAPE, draft }));
+    storage.setItem(keyOf(jobId), JSON.stringify({ shape: SHAPE, draft, leftBy }));
   } catch {
     // A full or forbidden storage costs only the draft's survival of a reload.
   }
@@ -26,11 +34,24 @@ export function dropDraft(storage: Storage, jobId: string | null): void {
 
 /** The draft kept in this tab; null when there is none that this version can read. */
 export function keptDraft(storage: Storage, jobId: string | null): Draft | null {
+  const kept = keptRecord(storage, jobId);
+  return isDraft(kept?.draft) ? kept.draft : null;
+}
+
+/** Where the draft kept in this tab was left. */
+export function draftLeftBy(storage: Storage, jobId: string | null): LeftBy {
+  return keptRecord(storage, jobId)?.leftBy === 'before buying' ? 'before buying' : 'set-up';
+}
+
+function keptRecord(
+  storage: Storage,
+  jobId: string | null,
+): { readonly draft: unknown; readonly leftBy: unknown } | null {
   try {
     const kept: unknown = JSON.parse(storage.getItem(keyOf(jobId)) ?? 'null');
     if (typeof kept !== 'object' || kept === null) return null;
     if (!('shape' in kept) || kept.shape !== SHAPE || !('draft' in kept)) return null;
-    return isDraft(kept.draft) ? kept.draft : null;
+    return { draft: kept.draft, leftBy: 'leftBy' in kept ? kept.leftBy : null };
   } catch {
     return null;
   }

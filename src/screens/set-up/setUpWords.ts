@@ -20,6 +20,7 @@ export const setUpWords = {
   titleChange: 'Change the set-up',
   copied: (name: string) => `Copied from ‘${name}’. Check what differs on this engine.`,
   restored: 'You are back where you left off: nothing you typed is lost.',
+  planned: 'From ‘before buying’: its start length stands as the test pushrod. Fill in the rest.',
   inForce: 'Show the set-up in force instead',
   startEmpty: 'Start with nothing filled in',
   loading: 'Looking for your last set-up…',

@@ -2,7 +2,9 @@ import { screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { beforeEach, describe, expect, test } from 'vitest';
 import BeforeBuyingScreen from '../../../src/screens/before-buying';
-import { keptDraft } from '../../../src/screens/set-up/keptDraft';
+import SetUpScreen from '../../../src/screens/set-up';
+import { emptyDraft } from '../../../src/screens/set-up/draft';
+import { keepDraft, keptDraft } from '../../../src/screens/set-up/keptDraft';
 import { draw, fakeServices } from '../services';
 
 beforeEach(() => {
@@ -151,6 +153,20 @@ describe('the start for the test', () => {
     expect(services.go).toHaveBeenCalledWith({ screen: 'set-up', jobId: null });
     const draft = keptDraft(sessionStorage, null);
     expect(draft).toMatchObject({ pushrod: '207.01', ratio: '1.7', convention: 'tip to tip' });
+    expect(draft?.engine).toBe('');
+  });
+
+  test('keeps what was already typed for a new job, and the set-up says where it comes from', async () => {
+    const { services, drawn } = opened();
+    const typed = { ...emptyDraft('inch'), name: 'Pump 4', pushrod: '8.000' };
+    keepDraft(sessionStorage, null, typed);
+    await planned();
+    await user.click(screen.getByRole('button', { name: 'Start a job from this' }));
+    drawn.unmount();
+    draw(<SetUpScreen jobId={null} />, services);
+    expect(await screen.findByText(/its start length stands as the test pushrod/)).toBeVisible();
+    expect(screen.getByLabelText('Length of the test pushrod')).toHaveValue('207.01');
+    expect(screen.getByLabelText('Job name')).toHaveValue('Pump 4');
   });
 
   test('is not begun while something is missing: each is named and gone to', async () => {
