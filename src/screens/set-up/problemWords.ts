@@ -3,7 +3,10 @@ export const problemWords = {
   engineMissing:
     'Choose the engine’s layout and firing order, type one in, or leave the engine out for now.',
   directionMissing: 'Say which way the crank runs: it must never be turned back.',
-  orderMissing: 'The firing order is missing: type each cylinder once, as 1-3-4-2.',
+  orderMissing: (cylinders: number) =>
+    cylinders > 0
+      ? `The firing order is missing: 0 of ${cylinders} cylinders are given. Type each once, as 1-3-4-2.`
+      : 'The firing order is missing: type each cylinder once, as 1-3-4-2.',
   oneCylinder: (cylinders: number) => `Give one cylinder’s number, 1 to ${cylinders}.`,
   noValves: 'No valve is ticked. Tick at least one to count.',
   threadMissing:

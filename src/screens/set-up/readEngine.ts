@@ -60,7 +60,7 @@ function sided(draft: Draft, engine: Engine): Engine {
 
 function typedProblems(draft: Draft, engine: Engine): readonly FormProblem[] {
   if (draft.engine === 'typed' && draft.order.trim() === '') {
-    return [refusedField('order', words.problems.orderMissing)];
+    return [refusedField('order', words.problems.orderMissing(engine.cylinders))];
   }
   return asFormProblems(engineProblems(engine), (field) => {
     if (draft.engine !== 'typed') return 'engine';
