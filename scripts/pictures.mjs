@@ -4,6 +4,7 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { servedApp } from './bench/app.mjs';
+import { typePlan } from './pictures/plan.mjs';
 import { smallPng } from './pictures/smallPng.mjs';
 import { root } from './root.mjs';
 
@@ -41,6 +42,7 @@ const screens = [
   { name: 'set-up', hash: '#/set-up/demo-harrow-fen-pump-4' },
   { name: 'new-job', hash: '#/set-up' },
   { name: 'crank', hash: '#/crank/demo-harrow-fen-pump-4' },
+  { name: 'before', hash: '#/before' },
   { name: 'jobs', hash: '#/jobs' },
   { name: 'settings', hash: '#/settings' },
   { name: 'about', hash: '#/about' },
@@ -155,6 +157,9 @@ async function everything(app, folder) {
       await goTo(page, hash);
       await take(name, true);
     }
+    await goTo(page, '#/before');
+    await typePlan(page);
+    await take('before-planned', true);
     await goTo(page, '#/jobs');
     await page.getByRole('button', { name: 'Count now' }).click();
     await page.locator('main[data-stage="cautions"]').waitFor();

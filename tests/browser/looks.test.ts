@@ -3,6 +3,7 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { firstPage, openApp, openBrowser } from './harness';
 import { countShown, demoAtRest } from './steps/demoJob';
+import { pumpPlan, typePlan } from './steps/plan';
 import { benchStages, goTo, otherScreens } from './steps/stages';
 
 const sizes = [
@@ -15,6 +16,7 @@ const sizes = [
 const bothShops = new Set([
   ...['bench, counting', 'bench, question', 'bench, more', 'bench, turning'],
   ...['results', 'crank', 'set-up', 'settings'],
+  'before, planned',
 ]);
 
 const standsOver = new Set(['resting', 'question', 'more']);
@@ -82,12 +84,17 @@ test('every screen and every main stage of the bench: accessible, and no sideway
     await goTo(page, hash);
     await look(name);
   }
+  await goTo(page, '#/before');
+  await typePlan(page, pumpPlan);
+  await page.getByText('Warm: an estimate').click();
+  await page.locator('[data-field="hot.block.length"] input').fill('120');
+  await look('before, planned');
   await goTo(page, '#/jobs');
   await page.getByRole('button', { name: 'Count now' }).click();
   await page.locator('main[data-stage="cautions"]').waitFor();
   await look('bench, cautions');
   expect(found).toEqual({});
-  expect(looked).toBe(17);
+  expect(looked).toBe(19);
 });
 
 /**

@@ -51,6 +51,7 @@ export const otherScreens: readonly { readonly name: string; readonly hash: stri
   { name: 'set-up', hash: '#/set-up' },
   { name: 'set-up-change', hash: '#/set-up/demo-harrow-fen-pump-4' },
   { name: 'crank', hash: '#/crank/demo-harrow-fen-pump-4' },
+  { name: 'before', hash: '#/before' },
   { name: 'jobs', hash: '#/jobs' },
   { name: 'settings', hash: '#/settings' },
   { name: 'about', hash: '#/about' },
