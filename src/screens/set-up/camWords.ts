@@ -13,7 +13,7 @@ export const camWords = {
     events: 'by its four events',
     durations: 'by its durations',
   } satisfies Record<CamCard['form'], string>,
-  why: 'A valve may be counted only with its lifter on the cam’s base circle. The cam card says where that is; any of the two forms will do.',
+  why: 'A valve may be counted only with its lifter on the cam’s base circle. The cam card says where that is; either of its forms will do.',
 
   form: 'Cam timing',
   forms: {
@@ -24,7 +24,7 @@ export const camWords = {
 
   statedAt: 'At what lift the card states them',
   stated: {
-    seat: 'At the seat, or at 0.006 in or less',
+    seat: 'At the seat',
     '0.050 in': 'At 0.050 in',
     'not known': 'The card does not say',
   } satisfies Record<StatedLift, string>,

@@ -20,7 +20,7 @@ const methods: Readonly<Record<WalkMethod, string>> = {
 export const walkWords = {
   step: 'Where the crank stops',
   now: (method: WalkMethod, stops: number | null) =>
-    stops === null ? method : stops === 1 ? `${method}, 1 stop` : `${method}, ${stops} stops`,
+    stops === null ? method : `${method} (${stops === 1 ? '1 stop' : `${stops} stops`})`,
   method: 'How the crank is walked',
   methods,
   hints: {
