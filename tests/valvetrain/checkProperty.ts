@@ -13,7 +13,8 @@ export function checkProperty<T>(
   met: Readonly<Record<string, number>> = {},
   runs: number = RUNS,
 ): void {
-  const result = fc.check(property, { numRuns: runs });
+  const seed = process.env.SEED === undefined ? {} : { seed: Number(process.env.SEED) };
+  const result = fc.check(property, { numRuns: runs, ...seed });
   const tally = Object.entries(met).map(([name, times]) => `${name} ${times}`);
   console.info([`${title}: seed ${result.seed}, ${result.numRuns} runs`, ...tally].join(', '));
   expect(result.failed, fc.defaultReportMessage(result)).toBe(false);

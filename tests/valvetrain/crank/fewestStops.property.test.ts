@@ -7,6 +7,7 @@ import {
   seatTiming,
   type ValveEvents,
 } from '#valvetrain';
+import { shareOfRuns } from '../../shareOfRuns';
 import { checkProperty } from '../checkProperty';
 import { engine } from '../samples';
 import {
@@ -18,7 +19,7 @@ import {
 } from './referees';
 import { events } from './samples';
 
-const ENGINES = 300;
+const ENGINES = shareOfRuns(300);
 
 const whole = (min: number, max: number) => fc.integer({ min, max });
 
