@@ -47,7 +47,7 @@ export const setUpWords = {
   presetLayout: ({ layout, cylinders }: EnginePreset) => layoutName(layout, cylinders),
   cylinders: 'Cylinders',
   order: 'Firing order',
-  orderHint: 'Any even-fire order: 1-8-4-3-6-5-7-2, or with spaces.',
+  orderHint: 'As 1-8-4-3-6-5-7-2, or with spaces.',
   layout: 'Layout',
   layouts,
   numbering: 'How the cylinders are numbered',
