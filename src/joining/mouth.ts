@@ -38,7 +38,13 @@ export function joinMouth(page: Window & typeof globalThis, settings: () => Sett
     synth: switchedSynth(synth, () => settings().speaks),
     ticker: createTicker({
       clock: systemClock,
-      beeper: webAudioBeeper(() => new page.AudioContext()),
+      beeper: webAudioBeeper(
+        () => new page.AudioContext(),
+        (wake) =>
+          page.document.addEventListener('visibilitychange', () => {
+            if (page.document.visibilityState === 'visible') wake();
+          }),
+      ),
     }),
     context: () => sayingContext(settings(), job()),
     onCaption: () => store.setState(mouthState()),

@@ -5,10 +5,19 @@ const RELEASE_S = 0.008;
 
 /**
  * A beeper on one shared AudioContext, opened by the first gesture. iOS interrupts it at a call or a
- * lock; the next gesture wakes it. `open` throws or returns null where there is no Web Audio.
+ * lock: it is woken when the page is shown again, or by the next gesture where only that may.
+ *
+ * @param open throws or returns null where there is no Web Audio.
+ * @param onShown calls back each time the page is shown again.
  */
-export function webAudioBeeper(open: () => AudioContext | null): Beeper {
+export function webAudioBeeper(
+  open: () => AudioContext | null,
+  onShown: (wake: () => void) => void = () => {},
+): Beeper {
   let context: AudioContext | null = null;
+  onShown(() => {
+    if (context !== null && context.state !== 'running') void resumed(context);
+  });
 
   function opened(): AudioContext | null {
     try {
@@ -39,11 +48,16 @@ export function webAudioBeeper(open: () => AudioContext | null): Beeper {
       tone.stop(endS);
     },
     async wake() {
-      try {
-        await opened()?.resume();
-      } catch {
-        // A refused resume leaves the ticks silent until the next gesture; captions carry on.
-      }
+      const waking = opened();
+      if (waking !== null) await resumed(waking);
     },
   };
+}
+
+async function resumed(context: AudioContext): Promise<void> {
+  try {
+    await context.resume();
+  } catch {
+    // A refused resume leaves the ticks silent until the next gesture; captions carry on.
+  }
 }

@@ -69,6 +69,29 @@ test('an interrupted context makes no sound and wakes with the next gesture', as
   expect(beeper.nowS()).toBe(2);
 });
 
+test('shown again after an interruption it wakes by itself; before a first gesture nothing is opened', async () => {
+  const { context, fake } = fakeContext();
+  let shownAgain = () => {};
+  let opens = 0;
+  const beeper = webAudioBeeper(
+    () => {
+      opens += 1;
+      return context;
+    },
+    (wake) => {
+      shownAgain = wake;
+    },
+  );
+  shownAgain();
+  expect(opens).toBe(0);
+  await beeper.wake();
+  fake.state = 'interrupted';
+  shownAgain();
+  await Promise.resolve();
+  expect(beeper.nowS()).toBe(2);
+  expect(opens).toBe(1);
+});
+
 test.each([
   ['is not there', () => null],
   [
