@@ -4,8 +4,9 @@ import type { Keeper } from '#bench';
 import type { JobEvent } from '#counting';
 import type { Keeping } from '#keeping';
 import type { JobKeeper } from '#shelf';
+import { done } from './done';
 import { journeys } from './journeys';
-import { device, done, plantEvent, rawStore } from './store';
+import { device, plantEvent, rawStore } from './store';
 
 const walk = journeys.walk!;
 const dayTwo = journeys['day-two']!;

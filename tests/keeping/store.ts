@@ -1,6 +1,7 @@
 import { IDBFactory, IDBKeyRange } from 'fake-indexeddb';
 import { afterEach } from 'vitest';
 import { createKeeping, type Keeping, type KeepingOptions } from '#keeping';
+import { done } from './done';
 
 const opened: Keeping[] = [];
 let made = 0;
@@ -48,11 +49,4 @@ export async function plantEvent(on: Device, row: object): Promise<void> {
   const db = await rawStore(on);
   await done(db.transaction('events', 'readwrite').objectStore('events').put(row));
   db.close();
-}
-
-export function done<T>(request: IDBRequest<T>): Promise<T> {
-  return new Promise((resolve, reject) => {
-    request.onsuccess = () => resolve(request.result);
-    request.onerror = () => reject(request.error);
-  });
 }
