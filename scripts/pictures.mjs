@@ -122,6 +122,10 @@ async function forReadme(app) {
           await page.locator('#step-engine').evaluate((at) => at.scrollIntoView());
         await take(page, `${name}-tablet`);
       }
+      await goTo(page, '#/before');
+      await typePlan(page);
+      await page.locator('#plan-outcome').evaluate((at) => at.scrollIntoView());
+      await take(page, 'before-tablet');
     }
     await close();
   }
