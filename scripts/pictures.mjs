@@ -72,6 +72,9 @@ async function goTo(page, hash) {
   await page.locator('nav').waitFor();
   await page.locator('main h1').waitFor();
   await page.waitForTimeout(300);
+  // The notice that all is ready offline would lie over what is pictured.
+  const told = page.getByRole('button', { name: 'Understood' });
+  if (await told.isVisible()) await told.click();
 }
 
 /**
@@ -122,6 +125,8 @@ async function forReadme(app) {
           await page.locator('#step-engine').evaluate((at) => at.scrollIntoView());
         await take(page, `${name}-tablet`);
       }
+      await goTo(page, '#/crank/demo-harrow-fen-pump-4');
+      await take(page, 'crank-tablet');
       await goTo(page, '#/before');
       await typePlan(page);
       await page.locator('#plan-outcome').evaluate((at) => at.scrollIntoView());
