@@ -1,5 +1,4 @@
-import { expect } from 'vitest';
-import { isShown, type StoryPage, textsOf } from './storyPage';
+import { isShown, type StoryPage, textsOf, until } from './storyPage';
 
 /** The keyboard's way about a page: Tab until the wanted control has the focus. */
 export async function tabTo(page: StoryPage, selector: string, most = 90): Promise<void> {
@@ -35,9 +34,8 @@ async function choose(page: StoryPage, option: RegExp): Promise<void> {
  * begins to count: V8 1-8-4-3-6-5-7-2, M8 × 1.25, ratio 1.7, long-travel rollers, 8.150 test pushrod.
  */
 export async function setUpByKeys(page: StoryPage, name: string): Promise<void> {
-  await expect
-    .poll(() => textsOf(page, 'h1'), { timeout: 30_000, interval: 50 })
-    .toContain('Set up a job');
+  const title = 'Set up a job';
+  await until(async () => (await textsOf(page, 'h1')).includes(title), title);
   await tabTo(page, '[data-field="name"] input');
   await page.keyboard.type(name);
   await tabTo(page, '[data-field="engine"] select');
@@ -59,7 +57,5 @@ export async function setUpByKeys(page: StoryPage, name: string): Promise<void> 
     if (await isFocused('Start counting')) break;
   }
   await page.keyboard.press('Enter');
-  await expect
-    .poll(() => isShown(page, 'main[data-stage]'), { timeout: 30_000, interval: 50 })
-    .toBe(true);
+  await until(() => isShown(page, 'main[data-stage]'), 'the bench');
 }

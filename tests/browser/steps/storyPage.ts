@@ -38,3 +38,12 @@ export function isShown(page: StoryPage, selector: string): Promise<boolean> {
 export function rest(ms: number): Promise<void> {
   return new Promise((resolve) => setTimeout(resolve, ms));
 }
+
+/** Waits until it is so; for hooks, where a test's own polling may not be used. */
+export async function until(isSo: () => Promise<boolean>, what: string): Promise<void> {
+  const end = Date.now() + 30_000;
+  while (!(await isSo())) {
+    if (Date.now() > end) throw new Error(`never came about: ${what}`);
+    await rest(50);
+  }
+}
