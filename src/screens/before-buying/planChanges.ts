@@ -8,6 +8,7 @@ import {
   shortUnit,
   type TextUnit,
 } from '../set-up/draftText';
+import { bareGive } from './bareGive';
 import { type PartDraft, type PartId, type PieceDraft, type PlanDraft, partIds } from './planDraft';
 
 /** The plan with one part's change written anew. */
@@ -65,7 +66,7 @@ export function planInUnits(draft: PlanDraft, units: Units): PlanDraft {
     present: long(draft.present),
     ends: [long(ballBelow), long(holeBelow), long(ballAbove), long(holeAbove)],
     preload: short(draft.preload),
-    preloadGive: short(draft.preloadGive),
+    preloadGive: short(bareGive(draft.preloadGive)),
     target: short(draft.target),
     hot: {
       ...hot,
@@ -83,7 +84,7 @@ export function planInUnits(draft: PlanDraft, units: Units): PlanDraft {
       was: long(was),
       willBe: long(willBe),
       amount: short(amount),
-      give: short(give),
+      give: short(bareGive(give)),
     });
   }, rewritten);
   return { ...parts, remembered, units };

@@ -16,12 +16,16 @@ export const planProblemWords = {
   giveMuch: (units: Units) => `That is a wide ±. Keep it if it is right. ${otherUnit(units)}`,
   tooMuch: (units: Units) =>
     `That is a change of more than 6.35 mm (0.250 in). Keep it if it is right. ${otherUnit(units)}`,
+  impossible: (units: Units) =>
+    `No part changes by more than 50 mm (1.969 in). ${otherUnit(units)}`,
+  giveImpossible: (units: Units) => `A ± is at most 6.35 mm (0.250 in). ${otherUnit(units)}`,
   tooLittle: (units: Units) =>
     `That is a change of less than 0.02 mm (0.001 in). Keep it if it is right. ${otherUnit(units)}`,
   nothing: 'Tick what you mean to change, and give its figures.',
   presentMissing: 'Without the present pushrod’s length there is a difference, but no length.',
   endsMissing: 'Give ball and oil hole of both ends, or leave all four empty.',
-  endsWrong: 'The oil hole must be smaller than its ball.',
+  endsWrong:
+    'A ball is above 0 and up to 25 mm (0.984 in), and its oil hole from 0 to less than the ball.',
   targetOdd: 'That is outside the usable window of the lifter kind chosen.',
   targetBelow: 'The preload wanted is above 0.',
   ratioGive: 'How far the ratio may be off is 0 to 0.5.',

@@ -1,12 +1,15 @@
 import type { PartsChange, PlannedChange } from '#valvetrain';
 import { longUnit, type Read, readLength, shortUnit } from '../set-up/draftText';
 import { type FormProblem, oddField, refusedField } from '../set-up/formProblem';
+import { bareGive } from './bareGive';
 import { isSized, type PartId, type PlanDraft } from './planDraft';
 import { planProblemWords as words } from './planProblemWords';
 
 /** A plausible change: more than a sheet of foil, less than a quarter of an inch. */
 const LEAST_MM = 0.02;
 const MOST_MM = 6.35;
+/** No part of a valve train changes by more. */
+const IMPOSSIBLE_MM = 50;
 
 export interface PartRead {
   /** Null while it can't be told. */
@@ -62,7 +65,8 @@ function readFigure(draft: PlanDraft, part: PartId): FigureRead {
     const read = readLength(typed.amount, shortUnit(draft.units), draft.remembered);
     if (read.kind === 'value' && part === 'deck milled' && read.value < 0)
       return { mm: null, problems: [refusedField(field, words.milledBelow)] };
-    return judged(draft, field, typed.amount, read, words.amountMissing);
+    const { mm, problems } = plain(field, typed.amount, read, words.amountMissing);
+    return mm === null ? { mm, problems } : judged(draft, field, mm);
   }
   const [was, willBe] = (['was', 'willBe'] as const).map((name) => {
     const field = `part.${part}.${name}`;
@@ -73,19 +77,13 @@ function readFigure(draft: PlanDraft, part: PartId): FigureRead {
   });
   const problems = [...(was?.problems ?? []), ...(willBe?.problems ?? [])];
   if (was?.mm == null || willBe?.mm == null) return { mm: null, problems };
-  const mm = willBe.mm - was.mm;
-  return { mm, problems: oddAmount(draft, `part.${part}.willBe`, mm) };
+  return judged(draft, `part.${part}.willBe`, willBe.mm - was.mm);
 }
 
-function judged(
-  draft: PlanDraft,
-  field: string,
-  text: string,
-  read: Read,
-  missing: string,
-): FigureRead {
-  const { mm, problems } = plain(field, text, read, missing);
-  return mm === null ? { mm, problems } : { mm, problems: oddAmount(draft, field, mm) };
+function judged(draft: PlanDraft, field: string, mm: number): FigureRead {
+  if (Math.abs(mm) > IMPOSSIBLE_MM)
+    return { mm: null, problems: [refusedField(field, words.impossible(draft.units))] };
+  return { mm, problems: oddAmount(draft, field, mm) };
 }
 
 function plain(field: string, text: string, read: Read, missing: string): FigureRead {
@@ -117,12 +115,13 @@ function readGive(draft: PlanDraft, part: PartId): FigureRead {
 
 /** A ± as typed, mm; nothing typed is 0. */
 export function readGiveText(draft: PlanDraft, field: string, text: string): FigureRead {
-  const trimmed = text.replace(/^\s*(±|\+\/?-)\s*/, '');
-  const read = readLength(trimmed, shortUnit(draft.units), draft.remembered);
+  const read = readLength(bareGive(text), shortUnit(draft.units), draft.remembered);
   if (read.kind === 'empty') return { mm: 0, problems: [] };
   if (read.kind === 'not a number')
     return { mm: null, problems: [refusedField(field, words.notANumber(text))] };
   if (read.value < 0) return { mm: null, problems: [refusedField(field, words.giveBelow)] };
+  if (read.value > MOST_MM)
+    return { mm: null, problems: [refusedField(field, words.giveImpossible(draft.units))] };
   return { mm: read.value, problems: oddGive(draft, field, read.value) };
 }
 

@@ -11,6 +11,7 @@ import {
 import { longUnit, readLength, readNumber, shortUnit } from '../set-up/draftText';
 import { readEnds as readEndFields } from '../set-up/endsDraft';
 import { asFormProblems, type FormProblem, oddField, refusedField } from '../set-up/formProblem';
+import { bareGive } from './bareGive';
 import { type PartId, type PlanDraft, partIds } from './planDraft';
 import { planProblemWords as words } from './planProblemWords';
 import { readGiveText, readPart } from './readPart';
@@ -31,6 +32,8 @@ export interface PlanRead {
 
 /** Where no change goes by the lever, its ratio changes nothing. */
 const ANY_RATIO = 1.6;
+
+const MOST_BALL_MM = 25;
 
 const byLever: ReadonlySet<string> = new Set(['pivot shim', 'valve tip higher, pivot fixed']);
 
@@ -103,7 +106,7 @@ export function readRatio(
   const adjuster = { kind: 'pivot', pitchMm: 1.25, leanDeg: 0, rockerRatio: ratio } as const;
   const found = asFormProblems(adjusterProblems(adjuster), () => 'ratio');
   const refused = found.some(({ severity }) => severity === 'refused');
-  const give = readNumber(draft.ratioGive.replace(/^\s*(±|\+\/?-)\s*/, ''));
+  const give = readNumber(bareGive(draft.ratioGive));
   const wide = give.kind === 'value' && (give.value < 0 || give.value > 0.5);
   const ofGive =
     give.kind === 'not a number' || wide ? [refusedField('ratioGive', words.ratioGive)] : [];
@@ -129,7 +132,9 @@ function readEnds(draft: PlanDraft): ValueRead<PushrodEnds> {
   if (read.kind === 'unclear')
     return { value: null, problems: [refusedField('ends', words.endsMissing)] };
   const { ends } = read;
-  const real = ends.every(({ ballMm, holeMm }) => ballMm > 0 && holeMm >= 0 && holeMm < ballMm);
+  const real = ends.every(
+    ({ ballMm, holeMm }) => ballMm > 0 && ballMm <= MOST_BALL_MM && holeMm >= 0 && holeMm < ballMm,
+  );
   return real
     ? { value: ends, problems: [] }
     : { value: null, problems: [refusedField('ends', words.endsWrong)] };
