@@ -3,6 +3,7 @@ import { buyingOf, type JobState, setUpOf } from '#counting';
 import { caption, type Units } from '#words';
 import { useServices, useSettings } from '../services';
 import { longUnit } from '../set-up/draftText';
+import { EndsFields } from '../set-up/EndsFields';
 import { Action } from '../shell/Action';
 import { Choice } from '../shell/Choice';
 import { Fold } from '../shell/Fold';
@@ -126,24 +127,7 @@ function Form({ job, start }: { readonly job: JobState; readonly start: BuyingDr
         onChange={(convention) => change({ convention })}
       />
       <Fold title={words.ends}>
-        {draft.ends.map((text, place) => {
-          const end = place < 2 ? 0 : 1;
-          const label = place % 2 === 0 ? words.ball(end) : words.hole(end);
-          return (
-            <TextField
-              key={label}
-              field={`ends.${place}`}
-              label={label}
-              unit={unit}
-              figures
-              value={text}
-              onChange={(typed) => {
-                const [a, b, c, d] = draft.ends.map((was, at) => (at === place ? typed : was));
-                change({ ends: [a ?? '', b ?? '', c ?? '', d ?? ''] });
-              }}
-            />
-          );
-        })}
+        <EndsFields ends={draft.ends} unit={unit} onChange={(ends) => change({ ends })} />
       </Fold>
       {wrong !== '' && <p role="alert">{wrong}</p>}
       <Action onPress={keep}>{words.keepBuying}</Action>

@@ -17,6 +17,7 @@ export function FinalStart({
   const { bench, go } = useServices();
   const [refused, setRefused] = useState(false);
   const now = allowed(job);
+  if (job.round.purpose === 'final check') return null;
   if (!now.includes('startRound') || !now.includes('fitPushrod')) return null;
   const { taken, buying } = answer;
 

@@ -1,17 +1,24 @@
 import { useState } from 'react';
 import { engineSummary, setUpOf } from '#counting';
+import { MeasureForms } from '../measuring/MeasureForms';
 import { Pictures } from '../pictures/Pictures';
 import { useBench, useServices, useSettings } from '../services';
 import { Action } from '../shell/Action';
 import { exportJob } from '../shell/exportFile';
 import { Page } from '../shell/Page';
+import { DistrustPanel } from './DistrustPanel';
+import { FinalCheckPanel } from './FinalCheckPanel';
 import { HistoryPart } from './HistoryPart';
 import { OrderPanel } from './OrderPanel';
+import { RepeatsPanel } from './RepeatsPanel';
 import { ResultsPlan } from './ResultsPlan';
 import { ResultsTable } from './ResultsTable';
 import { cylinderRows } from './resultRows';
 import styles from './results.module.css';
 import { resultsWords as words } from './resultsWords';
+import { SettlingPanel } from './SettlingPanel';
+import { sureWords } from './sureWords';
+import { TravelPanel } from './TravelPanel';
 import { UnnamedReadings } from './UnnamedReadings';
 
 /** All readings of the open job, and what they come to. */
@@ -44,10 +51,18 @@ export function ResultsScreen() {
         {rows.length > 0 && (
           <div>
             <ResultsTable job={job} rows={rows} units={units} />
-            <p className={styles.quiet}>{words.band}</p>
+            <p className={styles.quiet}>
+              {words.band} {sureWords.bias}
+            </p>
+            <RepeatsPanel job={job} units={units} />
+            <SettlingPanel job={job} units={units} />
+            <TravelPanel job={job} units={units} />
+            <MeasureForms job={job} units={units} />
           </div>
         )}
         <div className={styles.side}>
+          <FinalCheckPanel job={job} units={units} />
+          <DistrustPanel job={job} units={units} />
           <OrderPanel job={job} units={units} />
           <HistoryPart job={job} units={units} />
           {setUp?.engine != null && (

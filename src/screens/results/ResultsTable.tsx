@@ -1,4 +1,4 @@
-import type { JobState, ValveLine } from '#counting';
+import { type JobState, setUpOf, type ValveLine } from '#counting';
 import { shown, type Units } from '#words';
 import { figureIn } from '../pieces/figureIn';
 import { VerdictMark } from '../pieces/VerdictMark';
@@ -22,14 +22,15 @@ interface Props {
 
 /** Every valve's reading, cylinder by cylinder in firing order. */
 export function ResultsTable({ job, rows, units }: Props) {
+  const checking = setUpOf(job)?.checking !== undefined;
   return (
     <table className={styles.table}>
       <caption>{words.table}</caption>
       <thead>
         <tr>
           <th scope="col">{words.columns.valve}</th>
-          <th scope="col">{words.columns.count}</th>
-          <th scope="col">{words.columns.preload(units)}</th>
+          <th scope="col">{words.columns.count[checking ? 'checking' : 'fastener']}</th>
+          <th scope="col">{checking ? words.columns.atZero : words.columns.preload(units)}</th>
           <th scope="col">{words.columns.verdict}</th>
         </tr>
       </thead>

@@ -1,7 +1,9 @@
 import { type Buying, LENGTH_GRID_MM } from '#counting';
-import type { LengthConvention, Offer, PushrodEnds, StockLine } from '#valvetrain';
+import type { LengthConvention, Offer, StockLine } from '#valvetrain';
 import type { Units } from '#words';
+import type { EndsDraft } from '../set-up/draft';
 import { lengthText, longUnit, readLength, readNumber, shortUnit } from '../set-up/draftText';
+import { endsDraft, readEnds } from '../set-up/endsDraft';
 import { orderWords as words } from './orderWords';
 
 export type OfferKind = '25' | '50' | 'mm' | 'any' | 'stock';
@@ -15,7 +17,7 @@ export interface BuyingDraft {
   readonly spares: string;
   readonly convention: LengthConvention;
   /** Ball and hole at the lifter, then at the rocker. */
-  readonly ends: readonly [string, string, string, string];
+  readonly ends: EndsDraft;
 }
 
 export type BuyingRead =
@@ -41,10 +43,7 @@ export function buyingDraft(buying: Buying, units: Units): BuyingDraft {
         : '',
     spares: String(spares),
     convention,
-    ends:
-      ends === null
-        ? ['', '', '', '']
-        : [long(ends[0].ballMm), long(ends[0].holeMm), long(ends[1].ballMm), long(ends[1].holeMm)],
+    ends: endsDraft(ends, long),
   };
 }
 
@@ -54,15 +53,15 @@ export function readBuying(draft: BuyingDraft, units: Units): BuyingRead {
   if (typeof offer === 'string') return { ok: false, sentence: offer };
   const spares = readNumber(draft.spares);
   if (spares.kind === 'not a number') return { ok: false, sentence: words.badFigure(words.spares) };
-  const ends = readEnds(draft, units);
-  if (typeof ends === 'string') return { ok: false, sentence: ends };
+  const ends = readEnds(draft.ends, longUnit(units), NOTHING);
+  if (ends.kind === 'unclear') return { ok: false, sentence: words.bothEnds };
   return {
     ok: true,
     buying: {
       offer,
       spares: spares.kind === 'value' ? spares.value : 0,
       convention: draft.convention,
-      ends,
+      ends: ends.kind === 'ends' ? ends.ends : null,
     },
   };
 }
@@ -109,15 +108,4 @@ function readStock(text: string, units: Units): Offer | string {
     lines.push({ lengthMm: mm.value, quantity: quantity.value });
   }
   return { kind: 'stock', lines };
-}
-
-function readEnds({ ends }: BuyingDraft, units: Units): PushrodEnds | null | string {
-  if (ends.every((text) => text.trim() === '')) return null;
-  const figures = ends.map((text) => readLength(text, longUnit(units), NOTHING));
-  const [a, b, c, d] = figures.map((read) => (read.kind === 'value' ? read.value : null));
-  if (a == null || b == null || c == null || d == null) return words.bothEnds;
-  return [
-    { ballMm: a, holeMm: b },
-    { ballMm: c, holeMm: d },
-  ];
 }

@@ -1,5 +1,6 @@
 import { cylinderSummaries, type JobState, setUpOf, type ValveLine } from '#counting';
-import { type Units, writeInches, writeMm } from '#words';
+import type { ValveId } from '#valvetrain';
+import { type Units, writeInches, writeMm, writeThou } from '#words';
 import { figureIn } from '../pieces/figureIn';
 import { resultsWords as words } from './resultsWords';
 
@@ -11,6 +12,16 @@ export function lengthText(units: Units, mm: number): string {
 /** A short length with its unit. */
 export function amountText(units: Units, mm: number): string {
   return `${figureIn(units, mm)} ${words.unit[units]}`;
+}
+
+/** The travel of a quarter turn with its unit, finer than a preload. */
+export function travelText(units: Units, mm: number): string {
+  return units === 'inch' ? writeThou(mm, 1) : writeMm(mm, 1);
+}
+
+/** Valves by name, in a row. */
+export function valvesText(valves: readonly ValveId[]): string {
+  return valves.map(words.valveName).join(', ');
 }
 
 /** The measured valves a choice rests on. */

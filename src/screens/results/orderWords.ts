@@ -121,8 +121,6 @@ export const orderWords = {
     'full ball': 'full ball',
   } satisfies Record<LengthConvention, string>,
   ends: 'Ball and oil hole, for lengths stated both ways',
-  ball: (place: number) => (place === 0 ? 'Ball at the lifter' : 'Ball at the rocker'),
-  hole: (place: number) => (place === 0 ? 'Oil hole at the lifter' : 'Oil hole at the rocker'),
   keepBuying: 'Choose from these',
   badStock: (line: string) => `‘${line}’ is no line of stock: give a length, an x and how many.`,
   badFigure: (label: string) => `${label}: that is no figure.`,

@@ -2,6 +2,7 @@ import {
   type CountedReading,
   cylinderSummaries,
   type Figures,
+  figuresForReading,
   type JobState,
   type Reading,
   readingResolution48,
@@ -13,7 +14,9 @@ import {
 } from '#counting';
 import { sameValve } from '#valvetrain';
 import { type Units, writeCount } from '#words';
+import { countParts, countText as partsText } from '../pieces/countParts';
 import { figureIn } from '../pieces/figureIn';
+import { lengthText } from './orderText';
 import { resultsWords as words } from './resultsWords';
 
 /** The readings of one cylinder as the table lists them. */
@@ -42,11 +45,16 @@ export function unnamedReadings(job: JobState): readonly Reading[] {
   return job.readings.filter(({ valve, round }) => valve === null && round === job.round.number);
 }
 
-/** A reading's count in quarter turns: '4½'; in words where nothing was counted. */
+/**
+ * A reading's count in quarter turns: '4½', or in turns of a checking pushrod; in words where nothing
+ * was counted.
+ */
 export function countText(reading: Reading): string {
   switch (reading.kind) {
     case 'counted':
-      return writeCount(readingSaid48(reading));
+      return reading.checking === undefined
+        ? writeCount(readingSaid48(reading))
+        : partsText(countParts(readingSaid48(reading), 'turns'));
     case 'seated loose':
       return words.loose;
     case 'dial':
@@ -66,6 +74,7 @@ export function resolutionText(reading: CountedReading): string {
 
 /** A preload as a bare figure; a dash while it can't be known. */
 export function preloadFigure(units: Units, figures: Figures | null): string {
+  if (figures?.lengthMm !== undefined) return lengthText(units, figures.lengthMm);
   if (figures?.preloadMm == null) return words.none;
   return figureIn(units, figures.preloadMm, figures.window);
 }
@@ -73,7 +82,16 @@ export function preloadFigure(units: Units, figures: Figures | null): string {
 /** A preload with its unit. */
 export function preloadText(units: Units, figures: Figures | null): string {
   const figure = preloadFigure(units, figures);
-  return figure === words.none ? figure : `${figure} ${words.unit[units]}`;
+  const bare = figure === words.none || figures?.lengthMm !== undefined;
+  return bare ? figure : `${figure} ${words.unit[units]}`;
+}
+
+/** A reading among others of its valve: its count and what that comes to. */
+export function readingText(job: JobState, reading: Reading, units: Units): string {
+  const preload = preloadText(units, figuresForReading(job, reading));
+  return reading.kind === 'seated loose' || preload === words.none
+    ? countText(reading)
+    : words.reading(countText(reading), preload);
 }
 
 /** Counts of the readings before the one that stands, oldest first. */

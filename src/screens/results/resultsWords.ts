@@ -30,8 +30,9 @@ export const resultsWords = {
   cylinder: (cylinder: number) => `Cylinder ${cylinder}`,
   columns: {
     valve: 'Valve',
-    count: 'Quarters',
+    count: { fastener: 'Quarters', checking: 'Turns' },
     preload: (units: Units) => `Preload, ${units === 'inch' ? 'thou' : 'mm'}`,
+    atZero: 'Length at zero lash',
     verdict: 'Verdict',
   },
   valve: { intake: 'Intake', exhaust: 'Exhaust' },
@@ -49,6 +50,7 @@ export const resultsWords = {
     12: 'to a whole quarter',
   } as Readonly<Record<number, string>>,
   resolutionDeg: (degrees: number) => `to ${degrees}° of turn`,
+  reading: (count: string, preload: string) => `${count}: ${preload}`,
   readings: (count: number, counts: readonly string[]) =>
     `${count} readings, before: ${counts.join(', ')}`,
   earlier: (preload: string, verdict: string) =>

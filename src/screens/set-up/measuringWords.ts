@@ -1,6 +1,12 @@
 import type { LengthConvention, ZeroFeel } from '#valvetrain';
 import type { Draft } from './draft';
 
+/** How a pushrod's length is taken. */
+export const conventionNames: Readonly<Record<LengthConvention, string>> = {
+  'tip to tip': 'Tip to tip, over the oil-hole flats',
+  'full ball': 'Full ball, to the uncut poles',
+};
+
 /** Words of what is counted, with which pushrod, and how zero is felt for. English. */
 export const measuringWords = {
   counts: 'What is counted',
@@ -29,10 +35,7 @@ export const measuringWords = {
   perTurnHint:
     'Twenty threads per inch open 50 thou (1.27 mm) a turn: common practice. Check the one in hand.',
   convention: 'How that length is taken',
-  conventions: {
-    'tip to tip': 'Tip to tip, over the oil-hole flats',
-    'full ball': 'Full ball, to the uncut poles',
-  } satisfies Record<LengthConvention, string>,
+  conventions: conventionNames,
   ends: 'Ball and oil hole, for lengths stated both ways',
   endsHint:
     'The oil hole cuts a flat off each ball: with both known, a length stated one way is worked out the other way.',
