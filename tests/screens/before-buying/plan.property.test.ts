@@ -31,7 +31,7 @@ const text = fc.oneof(
   fc.string({ maxLength: 6 }),
 );
 
-const plan = fc
+const anyPlan = fc
   .record({
     units: fc.constantFrom<'inch' | 'mm'>('inch', 'mm'),
     parts: fc.array(
@@ -49,13 +49,7 @@ const plan = fc
     texts: fc.array(text, { minLength: 8, maxLength: 8 }),
     lifter: fc.constantFrom('', 'other', 'long-travel-roller'),
     step: fc.constantFrom<'25' | '50' | 'half mm' | 'any'>('25', '50', 'half mm', 'any'),
-    hot: fc.oneof(
-      fc.array(text, { minLength: 9, maxLength: 9 }),
-      fc.array(
-        fc.integer({ min: 1, max: 40 }).map((value) => `${value}`),
-        { minLength: 9, maxLength: 9 },
-      ),
-    ),
+    hot: fc.array(text, { minLength: 9, maxLength: 9 }),
   })
   .map(({ units, parts, texts, hot, ...rest }) => {
     const [ratio, ratioGive, present, preload, preloadGive, target, tipGap, tipTravel] = texts;
@@ -86,6 +80,47 @@ const plan = fc
       begun,
     );
   });
+
+const figure = (min: number, max: number) =>
+  fc.integer({ min: min * 100, max: max * 100 }).map((value) => String(value / 100));
+
+/** A plan with every figure where figures of its kind lie, in millimetres. */
+const soundPlan = fc
+  .record({
+    part: fc.constantFrom<PartId>(...partIds),
+    was: figure(0, 3),
+    willBe: figure(0, 3),
+    amount: figure(0.05, 3),
+    give: figure(0, 0.5),
+    ratio: figure(1.4, 1.9),
+    present: figure(60, 400),
+    preload: figure(0, 4),
+    hot: fc.array(figure(1, 30), { minLength: 9, maxLength: 9 }),
+  })
+  .map(({ part, ratio, present, preload, hot, ...typed }): PlanDraft => {
+    const empty = emptyPlan('mm');
+    const piece = (at: number) => ({ length: hot[at] ?? '', rise: hot[at + 1] ?? '' });
+    return withPart(
+      {
+        ...empty,
+        ratio,
+        present,
+        preload,
+        hot: {
+          block: { ...empty.hot.block, ...piece(0) },
+          head: { ...empty.hot.head, ...piece(2) },
+          pushrod: { ...empty.hot.pushrod, ...piece(4) },
+          stemLength: hot[6] ?? '',
+          stemRise: hot[7] ?? '',
+          stemExpansion: hot[8] ?? '',
+        },
+      },
+      part,
+      { changes: true, ...typed },
+    );
+  });
+
+const plan = fc.oneof(anyPlan, soundPlan);
 
 /** Everything the screen writes of a plan. */
 function written(draft: PlanDraft): readonly string[] {
@@ -122,13 +157,20 @@ const FIGURE = /NaN|Infinity|undefined/;
 
 describe('whatever is typed', () => {
   test('gives figures or sentences, and never something that is neither', () => {
-    const met = { 'a start length': 0, 'a problem': 0, 'an estimate': 0, 'a term': 0 };
+    const met = {
+      'a start length': 0,
+      'a problem': 0,
+      'no problem': 0,
+      'an estimate': 0,
+      'a term': 0,
+    };
     checkProperty(
       'plans',
       fc.property(plan, (draft) => {
         const read = readPlan(draft);
         met['a start length'] += outcomeOf(draft, read).start === null ? 0 : 1;
         met['a problem'] += read.problems.length > 0 ? 1 : 0;
+        met['no problem'] += read.problems.length > 0 ? 0 : 1;
         met['an estimate'] += readHot(draft, read).estimate === null ? 0 : 1;
         met['a term'] += read.parts.length > 0 ? 1 : 0;
         // What was typed is quoted in its sentence, and may be any of these.
