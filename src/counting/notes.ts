@@ -9,7 +9,7 @@ export interface JobNotes {
 export const noNotes: JobNotes = { builder: '', customer: '', remark: '', tags: [] };
 
 /** The most that is kept, in characters; `tags` is how many. */
-export const MOST_NOTED = { name: 120, remark: 600, tag: 40, tags: 12 } as const;
+export const MOST_NOTED = { name: 120, remark: 300, tag: 40, tags: 12 } as const;
 
 /** Notes as they are kept: no white space around or doubled, no tag twice, none empty, cut to the most. */
 export function tidyNotes({ builder, customer, remark, tags }: JobNotes): JobNotes {

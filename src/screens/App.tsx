@@ -15,6 +15,7 @@ import { useOpenJob } from './shell/useOpenJob';
 // Only the bench is needed up to the first count; the rest comes when it is asked for.
 const SetUpScreen = lazy(() => import('./set-up'));
 const ResultsScreen = lazy(() => import('./results'));
+const SheetScreen = lazy(() => import('./sheet'));
 const CrankScreen = lazy(() => import('./crank'));
 const BeforeBuyingScreen = lazy(() => import('./before-buying'));
 const JobsScreen = lazy(() => import('./jobs'));
@@ -57,6 +58,12 @@ function Screen({ route }: { readonly route: Route }): ReactNode {
       return (
         <WithJob jobId={route.jobId}>
           <ResultsScreen />
+        </WithJob>
+      );
+    case 'sheet':
+      return (
+        <WithJob jobId={route.jobId}>
+          <SheetScreen />
         </WithJob>
       );
     case 'crank':

@@ -2,6 +2,7 @@
 export type Route =
   | { readonly screen: 'bench'; readonly jobId: string }
   | { readonly screen: 'results'; readonly jobId: string }
+  | { readonly screen: 'sheet'; readonly jobId: string }
   | { readonly screen: 'crank'; readonly jobId: string }
   /** With a job: its set-up is changed; without: a new job is set up. */
   | { readonly screen: 'set-up'; readonly jobId: string | null }
@@ -16,6 +17,7 @@ export function hashOf(route: Route): string {
   switch (route.screen) {
     case 'bench':
     case 'results':
+    case 'sheet':
     case 'crank':
       return `#/${route.screen}/${encodeURIComponent(route.jobId)}`;
     case 'set-up':
@@ -39,6 +41,7 @@ export function routeOf(hash: string): Route | null {
   switch (screen) {
     case 'bench':
     case 'results':
+    case 'sheet':
     case 'crank':
       return jobId === null ? null : { screen, jobId };
     case 'set-up':

@@ -73,10 +73,14 @@ export function KindsPicture({ sheet, units, tabled = true }: Props) {
   );
 }
 
+/** Half a thou: what no figure here shows. */
+const NO_DIFFERENCE_MM = 0.0127;
+
 /** 'Intakes want longer than exhausts by 3 thou, within the 4 that is noise.' */
 function difference({ order }: JobSheet, units: Units): string {
   const found = order?.choice.differences.find(({ by }) => by === 'valve');
   if (found === undefined) return '';
+  if (found.differenceMm < NO_DIFFERENCE_MM) return words.alike;
   return orderWords.difference(
     found,
     amountText(units, found.differenceMm),

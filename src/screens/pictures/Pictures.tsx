@@ -20,8 +20,8 @@ export function Pictures({ job, units }: Props) {
     <section className={styles.pictures} aria-labelledby="in-pictures">
       <h2 id="in-pictures">{words.title}</h2>
       <PreloadPicture sheet={sheet} units={units} />
-      <KindsPicture sheet={sheet} units={units} />
       <FinalPicture sheet={sheet} units={units} />
+      <KindsPicture sheet={sheet} units={units} />
     </section>
   );
 }

@@ -1,7 +1,8 @@
 import type { JobSheet, SheetValve } from '#counting';
 import { guardMm, type UncertainPreload, type ValveKind, valveKey, valveKinds } from '#valvetrain';
 import { shown, type Units } from '#words';
-import type { Dot, DotRow } from '../pieces/DotRows';
+import type { Dot } from '../pieces/DotParts';
+import type { DotRow } from '../pieces/DotRows';
 import { figureIn } from '../pieces/figureIn';
 import { picturesWords as words } from './picturesWords';
 

@@ -3,6 +3,7 @@ import type { ValveId, ValveKind } from '#valvetrain';
 /** Words of the pictures, English. */
 export const picturesWords = {
   title: 'In pictures',
+  toSheet: 'Job sheet',
   letter: { intake: 'I', exhaust: 'E' } satisfies Record<ValveKind, string>,
   kinds: { intake: 'Intakes', exhaust: 'Exhausts' } satisfies Record<ValveKind, string>,
   valve: ({ cylinder, valve }: ValveId) => `${cylinder} ${valve}`,
@@ -13,6 +14,7 @@ export const picturesWords = {
   key: 'Hatched is usable, clear between two lines preferred. The line through a mark is its ±: inside a limit by that, it is proven.',
   kindsTitle: (unit: string) => `Intakes against exhausts, preload in ${unit}`,
   kindsKey: 'A stroke is a valve, the lozenge their mean.',
+  alike: 'On the whole they need the same length.',
   brought: (length: string) => `Counted on several test pushrods: all brought to ${length}.`,
   finalTitle: (unit: string) => `Predicted against final, preload in ${unit}`,
   finalKey: 'The ring is what was predicted, the disc what the final check found.',

@@ -7,6 +7,8 @@ import { VerdictShape } from './VerdictMark';
 export interface PlanValve {
   /** The reading as a figure; null while there is none. */
   readonly figure: string | null;
+  /** Its band, beside the figure: '±8'. */
+  readonly band?: string;
   readonly verdict: Verdict | null;
   readonly mark: 'open' | 'next' | 'skipped' | null;
 }
@@ -30,7 +32,7 @@ export function ValvePlate({ place, letter, valve, words }: Props) {
       </text>
     );
   }
-  const { figure, verdict, mark } = valve;
+  const { figure, band, verdict, mark } = valve;
   return (
     <g className={mark === 'open' ? styles.open : styles.shut} data-mark={mark ?? 'none'}>
       <rect
@@ -43,9 +45,20 @@ export function ValvePlate({ place, letter, valve, words }: Props) {
       <text x={x + 18} y={base} fontSize={size * 0.8} className={styles.letter}>
         {letter}
       </text>
-      <text x={x + width - 44} y={base} fontSize={size} className={styles.figure}>
-        {figure ?? ''}
-      </text>
+      {band === undefined ? (
+        <text x={x + width - 44} y={base} fontSize={size} className={styles.figure}>
+          {figure ?? ''}
+        </text>
+      ) : (
+        <>
+          <text x={x + width - 78} y={base} fontSize={size * 0.86} className={styles.figure}>
+            {figure ?? ''}
+          </text>
+          <text x={x + width - 75} y={base} fontSize={size * 0.62} className={styles.state}>
+            {band}
+          </text>
+        </>
+      )}
       {verdict === null ? null : (
         <g
           transform={`translate(${x + width - 22} ${y + height / 2}) scale(${Math.min(1, height / 30)})`}

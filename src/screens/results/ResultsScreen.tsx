@@ -18,6 +18,7 @@ import styles from './results.module.css';
 import { resultsWords as words } from './resultsWords';
 import { SettlingPanel } from './SettlingPanel';
 import { sureWords } from './sureWords';
+import { ToSheet } from './ToSheet';
 import { TravelPanel } from './TravelPanel';
 import { UnnamedReadings } from './UnnamedReadings';
 
@@ -68,6 +69,7 @@ export function ResultsScreen() {
           {setUp?.engine != null && (
             <ResultsPlan job={job} engine={setUp.engine} rows={rows} units={units} />
           )}
+          <ToSheet jobId={job.jobId} />
           <Action
             onPress={() => {
               void exportJob(services, job.jobId, name).then((done) => setFailed(!done));
