@@ -57,7 +57,7 @@ export { type Choosable, choosable, type LeftOut } from './order/choosable';
 export { type FinalLine, finalCheck, finalLineOf } from './order/finalCheck';
 export { type OrderTold, orderTold } from './order/orderTold';
 export { offGrid, type PushrodAnswer, pushrodAnswer } from './order/pushrodAnswer';
-export { type GroupStop, groupStops } from './order/stops';
+export { type GroupStop, groupStops, stopFor } from './order/stops';
 export { openQuestion, QUESTION_OPEN_MS } from './questions';
 export {
   type CountedReading,

@@ -1,10 +1,10 @@
-import { figuresNow, setUpOf, windowFor } from '#counting';
-import { shown } from '#words';
+import { figuresNow, type JobState, setUpOf, stopFor, windowFor } from '#counting';
+import { figureInches, figureMm, shown, type Units } from '#words';
 import { figureIn } from '../pieces/figureIn';
 import { PlungerGauge } from '../pieces/PlungerGauge';
 import { VerdictMark } from '../pieces/VerdictMark';
 import { useBench, useSettings } from '../services';
-import { windowAhead } from './benchFigures';
+import { countLine, countUnitWord, ofValveAhead } from './benchFigures';
 import { benchWords } from './benchWords';
 import styles from './preload.module.css';
 
@@ -19,12 +19,13 @@ export function BenchGauge() {
   const figures = figuresNow(job);
   const window =
     figures?.window ??
-    (setUp === null ? null : windowAhead(job, (valve) => windowFor(setUp, valve)));
+    (setUp === null ? null : ofValveAhead(job, (valve) => windowFor(setUp, valve)));
   const preload = figures?.preloadMm ?? null;
   const verdict = figures?.verdict ?? null;
   const unit = benchWords.units[units];
   const figure = preload === null ? null : figureIn(units, preload, window);
   const nothing = job.open === null ? benchWords.noValveOpen : benchWords.nothingCounted;
+  if (setUp?.checking !== undefined) return <CheckingLength job={job} units={units} />;
   const against = figures?.sure?.against ?? null;
   const word = verdict === null ? '' : shown.verdicts[verdict];
   return (
@@ -56,6 +57,7 @@ export function BenchGauge() {
           </p>
         )}
       </div>
+      {setUp?.rockers === 'adjustable' && <Stop job={job} units={units} />}
       <Missing
         noTravel={setUp !== null && setUp.adjuster === null}
         noLifter={window === null}
@@ -76,6 +78,44 @@ export function BenchGauge() {
       )}
     </section>
   );
+}
+
+interface PartProps {
+  readonly job: JobState;
+  readonly units: Units;
+}
+
+/** A checking pushrod's length as it is opened: no plunger is pressed. */
+function CheckingLength({ job, units }: PartProps) {
+  const { open } = job;
+  const closedMm = setUpOf(job)?.checking?.closedMm ?? null;
+  const mm = figuresNow(job)?.lengthMm ?? closedMm;
+  if (mm === null) return null;
+  const phase = open === null ? 'none' : open.phase;
+  return (
+    <section className={styles.gaugePanel} aria-label={benchWords.checking.title}>
+      <div className={styles.figureRow}>
+        <p className={styles.figure}>
+          <span className={styles.figureNumber} data-figure="">
+            {units === 'inch' ? figureInches(mm) : figureMm(mm)}
+          </span>
+          <span className={styles.figureUnit}>{benchWords.checking.units[units]}</span>
+        </p>
+        <p className={styles.noVerdict}>{benchWords.checking.phases[phase]}</p>
+      </div>
+      <p className={styles.missing}>{benchWords.checking.how}</p>
+    </section>
+  );
+}
+
+/** Where to stop turning an adjustable rocker. */
+function Stop({ job, units }: PartProps) {
+  const coming = ofValveAhead(job, (valve) => stopFor(job, valve));
+  if (coming === null) return null;
+  const { count48, preload } = coming.stop;
+  const figure = `${figureIn(units, preload.preloadMm)} ${benchWords.units[units]}`;
+  const count = `${countLine(job, count48)} ${countUnitWord(job, count48)}`;
+  return <p className={styles.stop}>{benchWords.stopAt(count, figure)}</p>;
 }
 
 /** What can't be shown, and why; the plunger at its stop. */

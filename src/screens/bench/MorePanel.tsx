@@ -1,5 +1,6 @@
 import { useStore } from 'zustand';
 import { allowed, cylindersOf, setUpOf } from '#counting';
+import { MeasureForms } from '../measuring/MeasureForms';
 import { TouchBar } from '../pieces/TouchBar';
 import { useBench, useServices, useSettings } from '../services';
 import { moreCommands } from './benchTouch';
@@ -18,7 +19,7 @@ interface Props {
 export function MorePanel({ open, shut, commands }: Props) {
   const { touch, go, ear, toggleEar } = useServices();
   const listening = useStore(ear, ({ state }) => state === 'open' || state === 'opening');
-  const { whichEar } = useSettings();
+  const { whichEar, units } = useSettings();
   const job = useBench((state) => state.job);
   if (!open) return null;
   const setUp = setUpOf(job);
@@ -58,6 +59,7 @@ export function MorePanel({ open, shut, commands }: Props) {
           />
         </>
       )}
+      {commands ? <MeasureForms job={job} units={units} /> : null}
       {whichEar === 'none' ? null : (
         <TouchBar
           label={benchWords.ear.listen}

@@ -7,7 +7,7 @@ import {
   stageOf,
   walkOf,
 } from '#counting';
-import { QUARTER, type Turn48, turn48, type ValveId, type Window } from '#valvetrain';
+import { QUARTER, type Turn48, turn48, type ValveId } from '#valvetrain';
 import { type CountUnit, countParts, countText } from '../pieces/countParts';
 import { benchWords } from './benchWords';
 import { stopNamed } from './stopNamed';
@@ -59,11 +59,8 @@ export function placeInWalk(job: JobState): { readonly n: number; readonly of: n
   return n === 0 ? null : { n, of: walk.length };
 }
 
-/** The window the gauge shows while nothing is counted: that of the valve that is next. */
-export function windowAhead(
-  job: JobState,
-  windowFor: (valve: ValveId | null) => Window | null,
-): Window | null {
+/** What the gauge shows of the valve that is open, or of the one that is next: its window, its stop. */
+export function ofValveAhead<T>(job: JobState, of: (valve: ValveId | null) => T): T {
   const coming = job.open?.valve ?? job.crank.headingValve ?? nextStop(job)?.position.valves[0];
-  return windowFor(coming ?? null);
+  return of(coming ?? null);
 }
