@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import type { JobCard } from '#shelf';
 import { languageTag } from '#words';
 import { useBench, useServices } from '../services';
@@ -6,18 +7,24 @@ import { exportJob } from '../shell/exportFile';
 import { changeJob } from './changeJob';
 import styles from './jobs.module.css';
 import { jobsWords as words } from './jobsWords';
+import { TagsForm } from './TagsForm';
 
 interface Props {
   readonly card: JobCard;
   readonly onProblem: (sentence: string | null) => void;
+  /** Chosen to be compared. */
+  readonly compared: boolean;
+  readonly onCompare: () => void;
 }
 
 /** One job of the list and what can be done with it. */
-export function JobLine({ card, onProblem }: Props) {
+export function JobLine({ card, onProblem, compared, onCompare }: Props) {
   const services = useServices();
   const { shelf, go } = services;
   const onBench = useBench((state) => state.jobId === card.id);
-  const { id, name } = card;
+  const [tagging, setTagging] = useState(false);
+  const { id, name, notes } = card;
+  const people = [notes.builder, notes.customer].filter((text) => text !== '');
 
   async function copy(): Promise<void> {
     const jobId = await shelf.copy(id);
@@ -35,7 +42,15 @@ export function JobLine({ card, onProblem }: Props) {
           <span>{card.engine ?? words.engineNotKnown}</span>
           <span>{words.progress(card.read, card.wanted)}</span>
           <span>{words.changed(when(card.changedAt))}</span>
+          {people.length > 0 && <span>{people.join(', ')}</span>}
         </p>
+        {notes.tags.length > 0 && (
+          <ul className={styles.tagList} aria-label={words.tagsOf(name)}>
+            {notes.tags.map((tag) => (
+              <li key={tag}>{tag}</li>
+            ))}
+          </ul>
+        )}
       </div>
       <div className={styles.actions}>
         {card.status === 'discarded' ? (
@@ -57,6 +72,19 @@ export function JobLine({ card, onProblem }: Props) {
             <Action label={words.copyOf(name)} onPress={() => void copy()}>
               {words.copy}
             </Action>
+            <Action label={words.sheetOf(name)} onPress={() => go({ screen: 'sheet', jobId: id })}>
+              {words.sheet}
+            </Action>
+            <Action label={words.compareOf(name)} pressed={compared} onPress={onCompare}>
+              {words.compare}
+            </Action>
+            <Action
+              label={words.tagsOf(name)}
+              pressed={tagging}
+              onPress={() => setTagging(!tagging)}
+            >
+              {words.tags}
+            </Action>
             <Action
               label={words.exportOf(name)}
               onPress={() =>
@@ -76,6 +104,7 @@ export function JobLine({ card, onProblem }: Props) {
           </>
         )}
       </div>
+      {tagging && <TagsForm card={card} onDone={() => setTagging(false)} />}
     </li>
   );
 }

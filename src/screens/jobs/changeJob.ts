@@ -1,3 +1,4 @@
+import type { JobNotes } from '#counting';
 import type { Services } from '../services';
 import { submitFromScreen } from '../shell/submit';
 
@@ -16,6 +17,22 @@ export async function changeJob(
     return;
   }
   submitFromScreen(bench, { type: change });
+  await allKept(bench.store);
+  await shelf.list();
+}
+
+/** Changes a job's notes, through the bench where the job is open there. */
+export async function noteJob(
+  { bench, shelf }: Pick<Services, 'bench' | 'shelf'>,
+  jobId: string,
+  notes: JobNotes,
+): Promise<void> {
+  const { jobId: openId, access } = bench.store.getState();
+  if (openId !== jobId || access !== 'writer') {
+    await shelf.note(jobId, notes);
+    return;
+  }
+  submitFromScreen(bench, { type: 'note', notes });
   await allKept(bench.store);
   await shelf.list();
 }

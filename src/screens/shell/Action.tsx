@@ -9,10 +9,19 @@ interface Props {
   readonly disabled?: boolean;
   /** Says which of several alike it is, where its own words don't. */
   readonly label?: string;
+  /** Whether a button that stays down is down; absent for any other. */
+  readonly pressed?: boolean;
 }
 
 /** A button, large enough for a gloved thumb. */
-export function Action({ children, onPress, main = false, disabled = false, label }: Props) {
+export function Action({
+  children,
+  onPress,
+  main = false,
+  disabled = false,
+  label,
+  pressed,
+}: Props) {
   return (
     <button
       type="button"
@@ -20,6 +29,7 @@ export function Action({ children, onPress, main = false, disabled = false, labe
       onClick={onPress}
       disabled={disabled}
       aria-label={label}
+      aria-pressed={pressed}
     >
       {children}
     </button>

@@ -28,7 +28,7 @@ test('opens, copies and exports a job', async () => {
   expect(services.go).toHaveBeenCalledWith({ screen: 'bench', jobId: id });
   await press('Export Pump 3');
   await waitFor(() => expect(services.save).toHaveBeenCalledTimes(1));
-  await press('Copy the set-up of Pump 3');
+  await press('Use Pump 3 as a template');
   expect(await screen.findByText('Pump 3, again')).toBeVisible();
   await waitFor(() =>
     expect(services.go).toHaveBeenCalledWith({ screen: 'set-up', jobId: 'job-2' }),
