@@ -17,7 +17,7 @@ interface Props {
 /** Finds a job among many, by words and by tag. */
 export function SearchPart({ text, tag, tags, found, of, onText, onTag }: Props) {
   return (
-    <section className={styles.search} aria-label={words.search}>
+    <div className={styles.search}>
       <TextField
         field="search"
         label={words.search}
@@ -36,6 +36,6 @@ export function SearchPart({ text, tag, tags, found, of, onText, onTag }: Props)
         />
       )}
       <p role="status">{text.trim() === '' && tag === null ? '' : words.found(found, of)}</p>
-    </section>
+    </div>
   );
 }
