@@ -1,15 +1,12 @@
 import { useStore } from 'zustand';
 import {
-  type CrankPosition,
   engineSummary,
   type JobState,
   markOf,
   nextStop,
-  samePosition,
   setUpOf,
   stageOf,
   standingOf,
-  walkOf,
 } from '#counting';
 import { TURN } from '#valvetrain';
 import { sayClock } from '#words';
@@ -18,7 +15,7 @@ import { CrankDial } from '../pieces/CrankDial';
 import { useBench, useServices } from '../services';
 import { countLine, countUnitWord, unitOfJob } from './benchFigures';
 import { benchWords, degrees } from './benchWords';
-import { stopNamed } from './stopNamed';
+import { stopName, stopNamed } from './stopNamed';
 
 /** The dial: the socket's mark while a valve is open, else the crank. */
 export function BenchDial({ turnShown }: { readonly turnShown: boolean }) {
@@ -93,9 +90,11 @@ function Crank({ job, turnShown }: { readonly job: JobState; readonly turnShown:
   if (turnShown && stop !== null) {
     const { turnDeg, again } = stop;
     const known = turnDeg !== null && turnDeg > 0;
-    const place = stopNamed(job, stop.position);
-    const figure = known ? degrees(turnDeg) : dialFigure(job, stop.position);
-    const under = known ? benchWords[again ? 'roundTo' : 'crankTo'](place) : place;
+    const name = stopName(job, stop.position);
+    const figure = known ? degrees(turnDeg) : name.figure;
+    const under = known
+      ? benchWords[again ? 'roundTo' : 'crankTo'](stopNamed(job, stop.position))
+      : benchWords.stopWords[name.word];
     return (
       <CrankDial
         turnDeg={known ? turnDeg : null}
@@ -112,21 +111,9 @@ function Crank({ job, turnShown }: { readonly job: JobState; readonly turnShown:
     const { at } = job.crank;
     if (at === null)
       return still('–', engine === null ? benchWords.unnamed : benchWords.crankUnknown);
-    const under = at.cylinder === null ? stopNamed(job, at) : benchWords.standsAt;
-    return still(dialFigure(job, at), under);
+    const { figure, word } = stopName(job, at);
+    return still(figure, word === 'cylinder' ? benchWords.standsAt : benchWords.stopWords[word]);
   }
-  return still(
-    dialFigure(job, stop.position),
-    `${stopNamed(job, stop.position)}, ${benchWords.nextIs}`,
-  );
-}
-
-/** The large figure of a position: the cylinder at its firing TDC, else its place in the walk. */
-function dialFigure(job: JobState, position: CrankPosition): string {
-  const { cylinder } = position;
-  if (cylinder !== null) return String(cylinder);
-  const setUp = setUpOf(job);
-  const walk = setUp === null ? [] : walkOf(setUp);
-  const place = walk.findIndex((other) => samePosition(other, position)) + 1;
-  return place === 0 ? '–' : String(place);
+  const { figure, word } = stopName(job, stop.position);
+  return still(figure, `${benchWords.stopWords[word]} ${benchWords.nextIs}`);
 }

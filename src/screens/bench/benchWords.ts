@@ -1,5 +1,5 @@
 import type { CrankStop, LandingWord, Question, Stage } from '#counting';
-import { describeProof, type Engine, type Proof, type ValveId } from '#valvetrain';
+import { describeProof, type Engine, type Proof, type ValveId, type ValveKind } from '#valvetrain';
 import { sayMissed } from '#words';
 import type { Heard } from '../services';
 
@@ -76,8 +76,9 @@ export const benchWords = {
   inDoubt: 'in doubt',
   unnamed: 'Unnamed valve',
   valve: ({ cylinder, valve }: ValveId) => `${capital(valve)} of ${cylinder}`,
-  cylinder: (cylinder: number) => `cylinder ${cylinder}`,
-  stop: (n: number) => `stop ${n}`,
+  stopWords: { cylinder: 'cylinder', stop: 'stop', exhaust: 'exhaust', intake: 'intake' },
+  stopNamed: (figure: string, word: 'cylinder' | 'stop' | ValveKind) =>
+    word === 'cylinder' || word === 'stop' ? `${word} ${figure}` : `${figure} ${word}`,
   toPlace: (place: string) => `To ${place}`,
   atPlace: (place: string) => `At ${place}`,
   countThere: (exhausts: readonly number[], intakes: readonly number[]) =>
