@@ -4,6 +4,9 @@ import type { JobKeeper } from './ports';
 /** Past jobs that are looked into: the last ones tell enough. */
 const MOST_PAST = 40;
 
+/** How the demonstration job's id begins: its readings are invented, and no past of any shop. */
+const DEMO = 'demo-';
+
 /** A job as its kept log folds. */
 export async function stateIn(keeper: Pick<JobKeeper, 'read'>, jobId: string): Promise<JobState> {
   return replay((await keeper.read(jobId)).events);
@@ -18,7 +21,8 @@ export async function pastLengths(
   // A device that can't be read has no past.
   const cards = await keeper.jobs().catch(() => []);
   const alike = cards.filter(
-    (card) => card.recipe === recipe && card.id !== but && card.status === 'open',
+    ({ recipe: own, id, status }) =>
+      own === recipe && id !== but && status === 'open' && !id.startsWith(DEMO),
   );
   const jobs = await Promise.all(alike.slice(0, MOST_PAST).map(({ id }) => stateIn(keeper, id)));
   return jobs.flatMap((job) => jobLengths(job) ?? []);

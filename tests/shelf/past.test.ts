@@ -57,13 +57,14 @@ const counted = (id: string, quarters: number) =>
   countAll(openedJob(oneCylinder(), id), () => quarters);
 const recipe = recipeOf(v8SetUp())!;
 
-test('the past of a recipe: its measured jobs but this one; not discarded, not of other parts', async () => {
+test('the past of a recipe: its measured jobs but this one; no demo, not discarded, not of other parts', async () => {
   const otherRatio = oneCylinder({ adjuster: { ...v8SetUp().adjuster!, rockerRatio: 1.5 } });
   const { shelf } = shelfOf(
     counted('this', 4),
     counted('one', 4.5),
     counted('two', 5),
     openedJob(oneCylinder(), 'not read'),
+    counted('demo-pump', 4),
     afterAll(counted('discarded', 4), { type: 'discard' }),
     countAll(openedJob(otherRatio, 'other parts'), () => 4),
   );
