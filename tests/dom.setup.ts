@@ -1,5 +1,8 @@
 import '@testing-library/jest-dom/vitest';
-import { cleanup } from '@testing-library/react';
+import { cleanup, configure } from '@testing-library/react';
 import { afterEach } from 'vitest';
+
+// A screen's own code is fetched when it is first shown: on a busy machine longer than the usual second.
+configure({ asyncUtilTimeout: 4000 });
 
 afterEach(cleanup);
