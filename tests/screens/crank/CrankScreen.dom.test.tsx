@@ -158,6 +158,40 @@ test('an unknown cam says what it is taken for; no engine leads to the set-up', 
   expect(other.services.go).toHaveBeenCalledWith({ screen: 'set-up', jobId: 'job-1' });
 });
 
+test('shut, but nearer its ramp than is wanted: had better not be counted', async () => {
+  await shown({ walk: { ...usualWalk, method: 'fewest stops', marginDeg: 60, at: 'any angle' } });
+  await user.keyboard('{Home}');
+  const { cylinder } = nearRamp();
+  await user.click(screen.getByRole('button', { name: new RegExp(`^Cylinder ${cylinder}:`) }));
+  expect(screen.getByRole('region', { name: `Why: cylinder ${cylinder}` })).toHaveTextContent(
+    /had better not be counted here: its lifter rests on base circle, .* and 60° either way is wanted\./,
+  );
+});
+
+/** The first cylinder in the table with a valve that is shut, but not to be counted. */
+function nearRamp(): { readonly cylinder: number } {
+  const table = screen.getByRole('table', { name: 'Every valve at this angle' });
+  const found = [...table.querySelectorAll('tr[data-cylinder]')].find((one) =>
+    /shut[\d.]+° off its rampnot here/.test(one.textContent ?? ''),
+  );
+  return { cylinder: Number(found?.getAttribute('data-cylinder')) };
+}
+
+test.each([1, 2, 3, 5, 7, 12])(
+  '%i cylinders: a row and a card for each, no figure amiss',
+  async (n) => {
+    const order = Array.from({ length: n }, (_, place) => place + 1);
+    const row = engine(order, { layout: 'inline', numbering: 'in line' });
+    await shown({ engine: row, scope: valvesOf(row) });
+    for (const key of ['{ArrowRight}', '{PageDown}', '{PageUp}', '{ArrowLeft}']) {
+      await user.keyboard(key);
+      expect(screen.getAllByRole('button', { name: /^Cylinder \d+:/ })).toHaveLength(n);
+      expect(screen.getAllByRole('rowheader')).toHaveLength(n);
+      expect(document.body.innerHTML).not.toMatch(/NaN|Infinity|undefined/);
+    }
+  },
+);
+
 test('nothing on it tells anyone to turn the crank', async () => {
   await shown({ walk: { ...usualWalk, method: 'fewest stops', at: 'any angle' } });
   const text = document.body.textContent ?? '';
