@@ -40,6 +40,7 @@ const stages = [
 const screens = [
   { name: 'results', hash: '#/results/demo-harrow-fen-pump-4' },
   { name: 'set-up', hash: '#/set-up/demo-harrow-fen-pump-4' },
+  { name: 'sheet', hash: '#/sheet/demo-harrow-fen-pump-4' },
   { name: 'new-job', hash: '#/set-up' },
   { name: 'crank', hash: '#/crank/demo-harrow-fen-pump-4' },
   { name: 'before', hash: '#/before' },

@@ -15,7 +15,7 @@ const sizes = [
 /** Where the bright shop is looked at too: between them they hold every part in every colour. */
 const bothShops = new Set([
   ...['bench, counting', 'bench, question', 'bench, more', 'bench, turning'],
-  ...['results', 'crank', 'set-up', 'settings'],
+  ...['results', 'sheet', 'jobs, compared', 'crank', 'set-up', 'settings'],
   'before, planned',
 ]);
 
@@ -93,8 +93,17 @@ test('every screen and every main stage of the bench: accessible, and no sideway
   await page.getByRole('button', { name: 'Count now' }).click();
   await page.locator('main[data-stage="cautions"]').waitFor();
   await look('bench, cautions');
+  await goTo(page, '#/jobs');
+  for (const button of await page.getByRole('button', { name: /^Compare / }).all())
+    await button.click();
+  await page
+    .getByRole('region', { name: 'Two jobs compared' })
+    .getByRole('table')
+    .first()
+    .waitFor();
+  await look('jobs, compared');
   expect(found).toEqual({});
-  expect(looked).toBe(19);
+  expect(looked).toBe(21);
 });
 
 /**

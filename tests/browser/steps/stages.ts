@@ -48,6 +48,7 @@ async function more(page: Page, name: string): Promise<void> {
 /** The other screens by their address, with the demo job open. */
 export const otherScreens: readonly { readonly name: string; readonly hash: string }[] = [
   { name: 'results', hash: '#/results/demo-harrow-fen-pump-4' },
+  { name: 'sheet', hash: '#/sheet/demo-harrow-fen-pump-4' },
   { name: 'set-up', hash: '#/set-up' },
   { name: 'set-up-change', hash: '#/set-up/demo-harrow-fen-pump-4' },
   { name: 'crank', hash: '#/crank/demo-harrow-fen-pump-4' },
