@@ -1,13 +1,11 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { firstPage, openApp, openBrowser } from './harness';
+import { countRound, NEXT_STAGE_MS, stage } from './steps/countRound';
 import { pumpPlan, typePlan } from './steps/plan';
 import { finalRow, mm2, mm3, oneLengthMm, plan, preloadOf, type Reading } from './steps/planned';
 import { pressesApart } from './steps/pressesApart';
 import { writtenCount } from './steps/spelled';
-
-/** How long a key is held for the next stage, ms: past 600. */
-const NEXT_STAGE_MS = 650;
 
 const order = [1, 3, 4, 2];
 
@@ -31,38 +29,6 @@ const readings = (round: Round, cylinders: readonly number[] = order): readonly 
       { valve: `${cylinder} intake`, quarters: intake },
     ];
   });
-
-type Press = ReturnType<typeof pressesApart>;
-
-async function stage(page: Page, name: string): Promise<void> {
-  await page.locator(`main[data-stage="${name}"]`).waitFor({ timeout: 10_000 });
-}
-
-/** Counts a round by keypad, from the first position's crank still on its way to the last valve. */
-async function countRound(page: Page, press: Press, round: readonly Reading[]): Promise<void> {
-  for (const [place, { quarters }] of round.entries()) {
-    if (place % 2 === 0) await press('PageDown', NEXT_STAGE_MS);
-    await stage(page, 'to start');
-    await press('Numpad0');
-    await stage(page, 'counting');
-    const last = Math.floor(quarters);
-    for (let count = 1; count <= last; count += 1) {
-      await press(`Numpad${count}`);
-      await page.locator(`[data-stage] svg[aria-label^="${count} "]`).first().waitFor();
-    }
-    await press('NumpadAdd');
-    await stage(page, 'landing');
-    await press(quarters === last ? 'Numpad0' : 'KeyH');
-    await stage(page, 'read');
-    await press('NumpadAdd');
-    if (place === round.length - 1) await stage(page, 'all read');
-    else if (place % 2 === 1) {
-      await stage(page, 'pushrods loose');
-      await press('PageDown', NEXT_STAGE_MS);
-      await stage(page, 'turning');
-    }
-  }
-}
 
 async function expectPlan(page: Page): Promise<void> {
   const rows = await page
@@ -165,7 +131,7 @@ test('before buying, the count, the order and the final check: one engine, in mi
   await stage(page, 'choose valve');
   await countRound(page, press, readings('installed', [2, 1, 3, 4]));
   await page.goto(page.url().replace('#/bench/', '#/results/'));
-  const final = page.locator('table[data-final] tbody tr');
+  const final = page.locator('table[data-final] tbody');
   await final.first().waitFor();
   const told = await final.evaluateAll((all) =>
     all.map((row) => {

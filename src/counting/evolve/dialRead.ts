@@ -1,7 +1,12 @@
+import { sameValve, type ValveId } from '#valvetrain';
 import type { JobEvent } from '../events';
 import { type JobState, pushrodFor } from '../state';
 import { earlierReading } from './earlierReading';
 import { without } from './openValve';
+
+function here({ crank }: JobState, valve: ValveId): boolean {
+  return crank.at?.valves.some((id) => sameValve(id, valve)) ?? false;
+}
 
 /** A valve read by dial indicator: a reading like any other, whatever valve stands open. */
 export function dialRead(
@@ -14,7 +19,8 @@ export function dialRead(
     valve,
     round: state.round.number,
     pushrod: pushrodFor(state, valve),
-    position: state.crank.at,
+    // It may be typed in later, the crank long gone on: then where it stood is not known.
+    position: here(state, valve) ? state.crank.at : null,
     at,
     setUp: state.setUps.at(-1)?.seq ?? 0,
     takenOn: null,

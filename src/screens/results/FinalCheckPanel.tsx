@@ -1,4 +1,4 @@
-import { type FinalLine, finalCheck, type JobState } from '#counting';
+import { type FinalLine, finalCheck, type JobState, type ValveLine } from '#counting';
 import { guardMm, type UncertainPreload, valveKey } from '#valvetrain';
 import { shown, type Units } from '#words';
 import { figureIn } from '../pieces/figureIn';
@@ -36,55 +36,58 @@ export function FinalCheckPanel({ job, units }: Props) {
             <th scope="col">
               {words.finalColumns.found}, {resultsWords.unit[units]}
             </th>
-            <th scope="col">{words.finalColumns.agree}</th>
           </tr>
         </thead>
-        <tbody>
-          {lines.map((line) => (
-            <Row key={valveKey(line.line.valve)} one={line} units={units} />
-          ))}
-        </tbody>
+        {lines.map((line) => (
+          <Rows key={valveKey(line.line.valve)} one={line} units={units} />
+        ))}
       </table>
     </section>
   );
 }
 
-function Row({ one, units }: { readonly one: FinalLine; readonly units: Units }) {
+function Rows({ one, units }: { readonly one: FinalLine; readonly units: Units }) {
   const { line, predicted, agreement } = one;
+  const name = resultsWords.valveName(line.valve);
+  return (
+    <tbody data-valve={name} className={styles.pair}>
+      <tr>
+        <th scope="row" rowSpan={agreement === null ? 1 : 2}>
+          {name}
+        </th>
+        <td>{predicted === null ? words.notPredicted : preloadText(units, predicted)}</td>
+        <td>
+          <Found line={line} units={units} />
+        </td>
+      </tr>
+      {agreement !== null && (
+        <tr>
+          <td colSpan={2}>
+            <Agrees
+              agreement={agreement}
+              units={units}
+              yes={words.asPredicted}
+              no={words.notAsPredicted}
+            />
+          </td>
+        </tr>
+      )}
+    </tbody>
+  );
+}
+
+function Found({ line, units }: { readonly line: ValveLine; readonly units: Units }) {
   const found = line.standing?.preload ?? null;
   const verdict = line.figures?.verdict ?? null;
+  if (found === null) return line.reading === null ? words.notRead : resultsWords.none;
   return (
-    <tr data-valve={resultsWords.valveName(line.valve)}>
-      <th scope="row">{resultsWords.valveName(line.valve)}</th>
-      <td>{predicted === null ? words.notPredicted : preloadText(units, predicted)}</td>
-      <td>
-        {found === null ? (
-          line.reading === null ? (
-            words.notRead
-          ) : (
-            resultsWords.none
-          )
-        ) : (
-          <span className={styles.verdict}>
-            {verdict !== null && <VerdictMark verdict={verdict} />}
-            <span>
-              {preloadText(units, found)}
-              {verdict !== null && <span className={styles.under}>{shown.verdicts[verdict]}</span>}
-            </span>
-          </span>
-        )}
-      </td>
-      <td>
-        {agreement !== null && (
-          <Agrees
-            agreement={agreement}
-            units={units}
-            yes={words.asPredicted}
-            no={words.notAsPredicted}
-          />
-        )}
-      </td>
-    </tr>
+    <span className={styles.verdict}>
+      {verdict !== null && <VerdictMark verdict={verdict} />}
+      <span>
+        {preloadText(units, found)}
+        {verdict !== null && <span className={styles.under}>{shown.verdicts[verdict]}</span>}
+      </span>
+    </span>
   );
 }
 

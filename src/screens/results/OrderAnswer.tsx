@@ -19,19 +19,23 @@ interface Props {
 export function OrderAnswer({ job, units, answer, choose }: Props) {
   const { taken, choice, buying, leftOut } = answer;
   const { suggestion, answers } = choice;
+  const many =
+    taken.groups.length + taken.lengths.length > 2
+      ? `${styles.answer} ${styles.several}`
+      : styles.answer;
   const failing = taken.valves.filter(({ usable }) => !usable);
   return (
     <>
       {taken.groups.length > 0
         ? taken.groups.map(({ label, lengthMm }) => (
-            <p key={words.group(label)} className={styles.answer}>
+            <p key={words.group(label)} className={many}>
               {taken.groups.length > 1 && <span>{words.group(label)} </span>}
               <strong>{lengthMm === null ? words.noneLeft : lengthText(units, lengthMm)}</strong>{' '}
               {words.conventions[buying.convention]}
             </p>
           ))
         : taken.lengths.map(({ lengthMm, valves }) => (
-            <p key={lengthMm} className={styles.answer}>
+            <p key={lengthMm} className={many}>
               <strong>{lengthText(units, lengthMm)}</strong> {words.forValves(valves.length)}
             </p>
           ))}

@@ -31,54 +31,61 @@ export function RepeatsPanel({ job, units }: Props) {
             <th scope="col">{words.repeatColumns.valve}</th>
             <th scope="col">{words.repeatColumns.readings}</th>
             <th scope="col">{words.repeatColumns.mean}</th>
-            <th scope="col">{words.repeatColumns.agree}</th>
           </tr>
         </thead>
-        <tbody>
-          {lines.map((line) => (
-            <Row key={resultsWords.valveName(line.valve)} job={job} line={line} units={units} />
-          ))}
-        </tbody>
+        {lines.map((line) => (
+          <Rows key={resultsWords.valveName(line.valve)} job={job} line={line} units={units} />
+        ))}
       </table>
     </section>
   );
 }
 
-function Row({ job, line, units }: Props & { readonly line: ValveLine }) {
+/** The readings, and under them whether they agree: on a narrow screen there is no room beside. */
+function Rows({ job, line, units }: Props & { readonly line: ValveLine }) {
   const { standing, valve } = line;
   const sure = standing?.figures.sure ?? null;
+  const compared = standing?.compared ?? [];
   return (
-    <tr data-valve={resultsWords.valveName(valve)}>
-      <th scope="row">{resultsWords.valveName(valve)}</th>
-      <td>
-        {readingsOf(job, valve).map((reading) => (
-          <span key={reading.id} className={styles.one}>
-            {readingText(job, reading, units)}
-          </span>
-        ))}
-      </td>
-      <td>
-        {standing !== null && (
-          <>
-            <strong>{preloadText(units, standing.figures)}</strong>
-            {sure !== null && ` ${resultsWords.giveOrTake(figureIn(units, sure.guardMm))}`}
-            <span className={styles.under}>{words.meanOf(standing.readings.length)}</span>
-          </>
-        )}
-      </td>
-      <td>
-        {(standing?.compared ?? []).map((one) => (
-          <span key={`${one.with} ${one.agreement.differenceMm}`} className={styles.one}>
-            <Agrees
-              agreement={one.agreement}
-              units={units}
-              yes={`${words.compared[one.with]} ${words.agree}`}
-              no={`${words.compared[one.with]} ${words.differ}`}
-            />
-          </span>
-        ))}
-      </td>
-    </tr>
+    <tbody data-valve={resultsWords.valveName(valve)} className={styles.pair}>
+      <tr>
+        <th scope="row" rowSpan={compared.length === 0 ? 1 : 2}>
+          {resultsWords.valveName(valve)}
+        </th>
+        <td>
+          {readingsOf(job, valve).map((reading) => (
+            <span key={reading.id} className={styles.one}>
+              {readingText(job, reading, units)}
+            </span>
+          ))}
+        </td>
+        <td>
+          {standing !== null && (
+            <>
+              <strong>{preloadText(units, standing.figures)}</strong>
+              {sure !== null && ` ${resultsWords.giveOrTake(figureIn(units, sure.guardMm))}`}
+              <span className={styles.under}>{words.meanOf(standing.readings.length)}</span>
+            </>
+          )}
+        </td>
+      </tr>
+      {compared.length > 0 && (
+        <tr>
+          <td colSpan={2}>
+            {compared.map((one) => (
+              <span key={`${one.with} ${one.agreement.differenceMm}`} className={styles.one}>
+                <Agrees
+                  agreement={one.agreement}
+                  units={units}
+                  yes={`${words.compared[one.with]} ${words.agree}`}
+                  no={`${words.compared[one.with]} ${words.differ}`}
+                />
+              </span>
+            ))}
+          </td>
+        </tr>
+      )}
+    </tbody>
   );
 }
 

@@ -10,7 +10,7 @@ export const sureWords = {
   repeats: 'Read more than once',
   repeatsHow:
     'Each reading found its zero afresh. Alike ones make a mean; two ways of reading one valve are held against each other, a difference of pushrods allowed for.',
-  repeatColumns: { valve: 'Valve', readings: 'Readings', mean: 'Stands', agree: 'Agreement' },
+  repeatColumns: { valve: 'Valve', readings: 'Readings', mean: 'Stands' },
   meanOf: (n: number) => (n === 1 ? 'of 1 reading' : `mean of ${n}`),
   by: { counted: '', dial: 'dial', 'seated loose': 'loose' },
   compared: {
@@ -84,7 +84,7 @@ export const sureWords = {
   final: 'Final check',
   finalHow:
     'What was measured, moved by the change of pushrod, and what is found with the pushrods installed.',
-  finalColumns: { valve: 'Valve', predicted: 'Predicted', found: 'Found', agree: 'Agreement' },
+  finalColumns: { valve: 'Valve', predicted: 'Predicted', found: 'Found' },
   notPredicted: 'nothing predicted',
   notRead: 'not read yet',
   asPredicted: 'as predicted',

@@ -76,8 +76,8 @@ function CheckingFields({ form }: { readonly form: SetUpForm }) {
       />
       <TextField
         field="perTurn"
-        label={words.perTurn}
-        hint={words.perTurnHint}
+        label={words.turnOpens}
+        hint={words.turnOpensHint}
         unit={words.unit[shortUnit(draft.units)]}
         figures
         value={draft.perTurn}

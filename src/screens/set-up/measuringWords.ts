@@ -31,8 +31,8 @@ export const measuringWords = {
     inch: 'As 6.800. A figure in mm is taken with ‘mm’ behind it.',
     mm: 'As 172.7. A figure in inches is taken with ‘in’ behind it.',
   },
-  perTurn: 'One turn opens it by',
-  perTurnHint:
+  turnOpens: 'One turn opens it by',
+  turnOpensHint:
     'Twenty threads per inch open 50 thou (1.27 mm) a turn: common practice. Check the one in hand.',
   convention: 'How that length is taken',
   conventions: conventionNames,
