@@ -8,7 +8,7 @@ export const compareWords = {
   done: 'Stop comparing',
   same: 'Same engine and parts, as far as the set-ups tell.',
   other: 'Not the same engine and parts: lengths may well differ.',
-  difference: 'Second less first',
+  difference: 'Difference',
   none: '–',
   unit: { inch: 'thou', mm: 'mm' },
   needs: {
