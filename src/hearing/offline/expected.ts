@@ -19,11 +19,11 @@ export type Tier =
 /** Nats each tier is handicapped by, as measured on recorded numbers. */
 export const HANDICAP: Readonly<Record<Tier, number>> = {
   expected: 0,
-  ahead: 8,
-  near: 12,
-  far: 24,
-  remote: 30,
-  'not now': 20,
+  ahead: 16,
+  near: 20,
+  far: 30,
+  remote: 38,
+  'not now': 28,
 };
 
 /** Marks a builder may be off by after calls that were not heard. */

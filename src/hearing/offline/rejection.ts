@@ -19,7 +19,7 @@ export interface Soundness {
 
 /** Fit from which a phrase is taken, nats a frame: what was less likely has to fit the better. */
 export const TAKEN_FROM: Readonly<Record<Tier, number>> = {
-  expected: -1.3,
+  expected: -1.6,
   ahead: -0.9,
   near: -0.4,
   far: -0.3,
@@ -27,13 +27,13 @@ export const TAKEN_FROM: Readonly<Record<Tier, number>> = {
   'not now': 0.1,
 };
 /** Less fit than taken by up to this is missed, where the phrase was likely. */
-const MISSED_WITHIN = 0.5;
+const MISSED_WITHIN = 0.4;
 /** A frame surely holds a voice where the denoiser gives it at least this chance. */
 export const SURELY_VOICED = 0.8;
 /** Frames of sure voice that any word has; of clicks and ratchets two in a hundred have as many. */
 export const LEAST_VOICED = 6;
 /** In the middle of talk, or as the end of a word cut in two, it has to fit this much better. */
-const CROWDED_BY = 0.5;
+const CROWDED_BY = 0.8;
 /** A phrase of so many words takes no longer, frames of 10 ms, the frames around it counted in. */
 const longestFor = (words: number) => 60 + 55 * words;
 /** Shorter than any word, the frames around it counted in. */
