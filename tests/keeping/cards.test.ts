@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { type JobEvent, noNotes, recipeOf } from '#counting';
+import { done } from './done';
 import { journey, journeys, nothingKnown, pumpEngine } from './journeys';
-import { device } from './store';
+import { device, rawStore } from './store';
 
 const walk = journeys.walk!;
 const dayTwo = journeys['day-two']!;
@@ -80,6 +81,18 @@ describe('the list of jobs', () => {
     console.log(
       `cards: ${appends} appends by two windows, ${cached.length} cards equal their logs`,
     );
+  });
+
+  test('cards an older version wrote, without what was added since, are built anew', async () => {
+    const on = device();
+    await on.window().append(walk);
+    await on.window().append(unnamed);
+    const whole = await on.window().jobs();
+    const db = await rawStore(on);
+    const { recipe: _recipe, notes: _notes, ...old } = whole[1]!;
+    await done(db.transaction('jobs', 'readwrite').objectStore('jobs').put(old));
+    db.close();
+    expect(await on.window().jobs()).toEqual(whole);
   });
 
   test('a card is written in its event’s transaction: never one without the other', async () => {

@@ -1,3 +1,4 @@
+import { useMemo } from 'react';
 import { type JobState, jobSheet } from '#counting';
 import type { Units } from '#words';
 import { FinalPicture } from './FinalPicture';
@@ -13,7 +14,7 @@ interface Props {
 
 /** A job's readings in pictures, each with its table. Nothing while no preload is known. */
 export function Pictures({ job, units }: Props) {
-  const sheet = jobSheet(job);
+  const sheet = useMemo(() => jobSheet(job), [job]);
   if (sheet === null || sheet.valves.every(({ measured }) => measured.figures?.preloadMm == null))
     return null;
   return (

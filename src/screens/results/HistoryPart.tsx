@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import {
   buyingOf,
   historyOf,
@@ -40,7 +40,7 @@ export function HistoryPart({ job, units }: Props) {
       here = false;
     };
   }, [shelf, recipe, jobId]);
-  const now = jobLengths(job);
+  const now = useMemo(() => jobLengths(job), [job]);
   if (setUp === null || past === null || now === null) return null;
   const history = historyOf(now, past, buyingOf(setUp).offer);
   const range = (from: number, to: number) =>

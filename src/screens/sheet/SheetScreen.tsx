@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { jobSheet } from '#counting';
 import type { Scheme } from '#valvetrain';
 import { useBench, useServices, useSettings } from '../services';
@@ -18,7 +18,7 @@ export function SheetScreen() {
   const { units } = useSettings();
   const job = useBench((state) => state.job);
   const [scheme, setScheme] = useState<Scheme | null>(null);
-  const sheet = jobSheet(job, scheme ?? undefined);
+  const sheet = useMemo(() => jobSheet(job, scheme ?? undefined), [job, scheme]);
   if (sheet === null) {
     return (
       <Page title={words.title}>
