@@ -1,5 +1,5 @@
-import type { JobState } from '#counting';
-import { type Answer, guardMm, valveKey } from '#valvetrain';
+import { cylindersOf, type JobState, setUpOf } from '#counting';
+import { type Answer, guardMm, sameValve, type ValveId, valveKey } from '#valvetrain';
 import { shown, type Units } from '#words';
 import { figureIn } from '../pieces/figureIn';
 import { VerdictMark } from '../pieces/VerdictMark';
@@ -16,7 +16,11 @@ interface Props {
 }
 
 /** The preload every valve would have with the pushrods of an answer. */
-export function PredictedTable({ units, answer }: Props) {
+export function PredictedTable({ job, units, answer }: Props) {
+  const setUp = setUpOf(job);
+  const order = setUp === null ? [] : cylindersOf(setUp).flatMap((one) => one.valves);
+  const place = (id: ValveId) => order.findIndex((valve) => sameValve(valve, id));
+  const valves = answer.valves.toSorted((a, b) => place(a.id) - place(b.id));
   return (
     <Fold title={words.predicted}>
       <p className={styles.quiet}>{words.predictedHow}</p>
@@ -33,7 +37,7 @@ export function PredictedTable({ units, answer }: Props) {
           </tr>
         </thead>
         <tbody>
-          {answer.valves.map(({ id, lengthMm, preload, verdict }) => (
+          {valves.map(({ id, lengthMm, preload, verdict }) => (
             <tr key={valveKey(id)}>
               <th scope="row">{words.valve(id)}</th>
               <td>{lengthMm === null ? words.noneLeft : lengthText(units, lengthMm)}</td>

@@ -8,7 +8,7 @@ import {
   travelByLengths,
   travelIn,
 } from '#counting';
-import type { Travel } from '#valvetrain';
+import { adjusterProblems, type Travel } from '#valvetrain';
 import { caption, type Units } from '#words';
 import { useServices, useSettings } from '../services';
 import { Action } from '../shell/Action';
@@ -86,6 +86,10 @@ function Use({ job, units, travel }: Props & { readonly travel: Travel }) {
   if (setUp === null || setUp.adjuster === null) return null;
   const { adjuster } = setUp;
   const { perQuarterMm, uMm, basis } = travel;
+  const measured = { ...adjuster, measuredTravelPerQuarterMm: perQuarterMm };
+  const odd = adjusterProblems(measured).filter(
+    ({ field }) => field === 'measuredTravelPerQuarterMm',
+  );
   const now = travelIn(setUp);
   if (now?.perQuarterMm === perQuarterMm && now.uMm === uMm) return <p>{words.inUse}</p>;
 
@@ -95,7 +99,7 @@ function Use({ job, units, travel }: Props & { readonly travel: Travel }) {
       type: 'changeSetUp',
       setUp: {
         ...setUp,
-        adjuster: { ...adjuster, measuredTravelPerQuarterMm: perQuarterMm },
+        adjuster: measured,
         measuredTravel: { perQuarterMm, uMm, basis },
       },
       appliesTo: 'all',
@@ -106,6 +110,9 @@ function Use({ job, units, travel }: Props & { readonly travel: Travel }) {
 
   return (
     <>
+      {odd.map(({ sentence }) => (
+        <p key={sentence}>{sentence}</p>
+      ))}
       <Action onPress={use}>
         {words.use(travelText(units, perQuarterMm), job.readings.length)}
       </Action>
