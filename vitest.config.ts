@@ -24,6 +24,8 @@ export default defineConfig({
           name: 'dom',
           environment: 'happy-dom',
           include: ['tests/**/*.dom.test.{ts,tsx}'],
+          // Whole forms are filled in; a busy machine takes longer than the usual 5 s for the longest.
+          testTimeout: 60_000,
           setupFiles: ['tests/dom.setup.ts'],
         },
       },
