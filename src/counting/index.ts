@@ -11,6 +11,7 @@ export { announce } from './announce';
 export type {
   Announcement,
   Cue,
+  EarKind,
   EarWhy,
   Fact,
   FactKind,

@@ -26,10 +26,12 @@ export interface LoadedEar {
 }
 
 /** What the ear has to say of itself, as an announcement. */
-export function told({ state, why, count48 }: EarNotice): Announcement {
-  const lost = state === 'dead' || why === 'too loud';
+export function told(notice: EarNotice): Announcement {
+  const { state, why, instead } = notice;
+  const dead = state === 'dead' && instead === undefined;
+  const lost = dead || why === 'too loud' || why === 'room louder';
   return {
-    fact: { kind: lost ? 'ear lost' : 'ear', state, why, count48 },
+    fact: { kind: lost ? 'ear lost' : 'ear', ...notice },
     cue: lost ? 'refused' : 'soft',
     timing: 'at once',
     keptThrough: 0,

@@ -522,5 +522,17 @@ export const moments: readonly Moment[] = [
     moment: 'ear too loud',
     fact: { kind: 'ear lost', state: 'shut', why: 'too loud', count48: t(48) },
   },
+  {
+    moment: 'room too noisy for the ear',
+    fact: { kind: 'ear lost', state: 'open', why: 'room louder', count48: t(48) },
+  },
+  {
+    moment: 'room quiet enough again',
+    fact: { kind: 'ear', state: 'open', why: 'room quieter', count48: t(48) },
+  },
+  {
+    moment: 'another ear takes over',
+    fact: { kind: 'ear', state: 'dead', why: 'network', count48: t(36), instead: 'offline' },
+  },
   { moment: 'ear dead', fact: { kind: 'ear lost', state: 'dead', why: 'network', count48: t(36) } },
 ];

@@ -55,7 +55,13 @@ export type EarWhy =
   /** The ear's own files can't be loaded, or are not what was built. */
   | 'no model'
   | 'model damaged'
+  /** Open all the same: the room has become too noisy for it, or quiet enough again. */
+  | 'room louder'
+  | 'room quieter'
   | 'unknown';
+
+/** Where the ear hears: by the browser's own recognition, or by the app's, which needs no network. */
+export type EarKind = 'browser' | 'offline';
 
 /** What there is to tell: facts, no words. Text is made of it in one place, the words. */
 export type Fact =
@@ -217,6 +223,8 @@ export type Fact =
       readonly state: 'open' | 'shut' | 'dead';
       readonly why: EarWhy;
       readonly count48: Turn48 | null;
+      /** Another ear takes over from one that died. */
+      readonly instead?: EarKind;
     };
 
 export type FactKind = Fact['kind'];

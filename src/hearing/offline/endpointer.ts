@@ -84,6 +84,11 @@ export function quietOf(levels: readonly number[]): number {
   return sorted[Math.floor(sorted.length * FLOOR_PART)] ?? LOWEST_FLOOR_DB;
 }
 
+/** The level of what sounded among these: a fifth are louder, dBFS. */
+export function loudOf(levels: readonly number[]): number {
+  return -quietOf(levels.map((level) => -level));
+}
+
 const floorOf = ({ recent }: EndpointState) => Math.max(LOWEST_FLOOR_DB, quietOf(recent));
 
 type Stepped = ReturnType<typeof endpoint>;

@@ -1,5 +1,5 @@
 import type { Clock } from '#clock';
-import { grammarFor } from '#words';
+import { type EarNotice, grammarFor } from '#words';
 import { createEar } from '../createEar';
 import type { Ear, EarListener, EarView } from '../ear';
 import type { EarCaption } from '../earState';
@@ -7,6 +7,7 @@ import { createEarWorker, type WorkerPort } from './earWorker';
 import type { PackSource } from './fetchPack';
 import type { OpenCapture } from './microphone';
 import { offlineRecogniser } from './offlineRecogniser';
+import { type RoomWatch, roomHeard, unheardRoom, wordHeard } from './roomWatch';
 
 export interface OfflineEarParts {
   readonly clock: Clock;
@@ -27,6 +28,8 @@ export function createOfflineEar(parts: OfflineEarParts): Ear {
   let asked = false;
   let mouthBusy = false;
   let missed = 0;
+  let room: RoomWatch = unheardRoom;
+  let count48: EarNotice['count48'] = null;
   const watchers = new Set<() => void>();
   const worker = createEarWorker({
     source: parts.source,
@@ -38,12 +41,24 @@ export function createOfflineEar(parts: OfflineEarParts): Ear {
     worker,
     openCapture: parts.openCapture,
     onMissed,
-    onLevel: (db) => inner.level(db),
+    onLevel,
+    onWord(db) {
+      if (!mouthBusy) room = wordHeard(room, db);
+    },
   });
   const inner = createEar({ clock, recogniser, listener });
   inner.subscribe(() => {
     for (const fn of watchers) fn();
   });
+
+  /** Noise in which too little would be heard is told, and the ear left open: the pedal is surer. */
+  function onLevel(db: number, noiseDb: number): void {
+    inner.level(db);
+    if (mouthBusy) return;
+    const { watch, told } = roomHeard(room, noiseDb, clock.now());
+    room = watch;
+    if (told !== null) listener.onNotice({ state: 'open', why: told, count48 });
+  }
 
   /** Near ties and doubtful words are told as missed, unless they may be the app's own. */
   function onMissed(phrase: string): void {
@@ -98,7 +113,9 @@ export function createOfflineEar(parts: OfflineEarParts): Ear {
     },
     follow(job, carrier) {
       inner.follow(job, carrier);
-      worker.follow(grammarFor(job, { carrier }));
+      const grammar = grammarFor(job, { carrier });
+      count48 = grammar.stage === 'counting' ? grammar.count48 : null;
+      worker.follow(grammar);
     },
     mouth(saying) {
       mouthBusy = saying !== null;

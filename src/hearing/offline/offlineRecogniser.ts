@@ -11,7 +11,10 @@ export interface OfflineRecogniserParts {
   openCapture: OpenCapture;
   /** Something was near a phrase and not taken. */
   onMissed(phrase: string): void;
-  onLevel(db: number): void;
+  /** The room between sounds, and all its noise but speech, dB of full scale. */
+  onLevel(db: number, noiseDb: number): void;
+  /** A word was taken, this loud, dB of full scale. */
+  onWord(db: number): void;
 }
 
 /** A microphone that gives no sound for this long was taken away, ms. */
@@ -74,7 +77,7 @@ function startSession(
         tell({ type: 'speech started' });
         return;
       case 'level':
-        parts.onLevel(event.db);
+        parts.onLevel(event.db, event.noiseDb);
         return;
       case 'heard': {
         const words = event.candidate?.branch.words ?? '';
@@ -83,6 +86,7 @@ function startSession(
         // An empty text says that what began came to nothing.
         tell({ type: 'result', index, final: true, alternatives });
         index += 1;
+        if (event.verdict === 'taken') parts.onWord(event.db);
         if (event.verdict === 'missed') parts.onMissed(words);
         return;
       }

@@ -7,10 +7,12 @@ import {
   endpoint,
   endpointStart,
   LONGEST_FRAMES,
+  loudOf,
   quietOf,
   type Stretch,
 } from './endpointer';
 import { framesOf } from './frames';
+import { noiseLevel } from './noiseLevel';
 import { type Candidate, RECOGNISED_RATE, type Recognition, startRecognition } from './recognition';
 import { judge, LEAST_VOICED, SURELY_VOICED, type Verdict } from './rejection';
 import { resampler } from './resampler';
@@ -26,9 +28,11 @@ export type PipelineEvent =
       readonly candidate: Candidate | null;
       /** Frames of 10 ms that surely held a voice. */
       readonly voiced: number;
+      /** How loud it was as it came in, dB of full scale. */
+      readonly db: number;
     }
-  /** The room's level, dB of full scale, as it comes in. */
-  | { readonly type: 'level'; readonly db: number };
+  /** The room between sounds, and all its noise but speech, dB of full scale, as they come in. */
+  | { readonly type: 'level'; readonly db: number; readonly noiseDb: number };
 
 /** Sound in, what was said out. */
 export interface Pipeline {
@@ -71,6 +75,7 @@ interface Heard {
   /** The frame it ends at. */
   readonly to: number;
   readonly voiced: number;
+  readonly db: number;
   readonly candidate: Candidate | null;
 }
 
@@ -85,6 +90,8 @@ function streamOf(denoiser: Denoiser, recognition: Recognition, rate: number): S
   const level = bandLevel(RECOGNISED_RATE);
   const kept: Float32Array[] = [];
   const voices: number[] = [];
+  const levels: number[] = [];
+  const noise = noiseLevel();
   const room: number[] = [];
   const downAsItCame = resampler(DENOISER_RATE, RECOGNISED_RATE);
   const framesAsItCame = framesOf(FRAME);
@@ -103,20 +110,24 @@ function streamOf(denoiser: Denoiser, recognition: Recognition, rate: number): S
   function listen({ from, to }: Stretch): Heard {
     const first = state.frame - kept.length;
     const [start, end] = [Math.max(0, from - first), to - first];
+    const db = loudOf(levels.slice(start, end));
     const voiced = voices.slice(start, end).filter((voice) => voice >= SURELY_VOICED).length;
     // Decoding is dear, and a click is no voice.
     const candidate =
       voiced < LEAST_VOICED ? null : recognition.candidate(joined(kept.slice(start, end)));
-    return { to, voiced, candidate };
+    return { to, voiced, db, candidate };
   }
 
   function heard(stretch: Stretch): PipelineEvent {
-    const { voiced, candidate } = early?.to === stretch.to ? early : listen(stretch);
+    const { voiced, db, candidate } = early?.to === stretch.to ? early : listen(stretch);
     early = null;
     const crowded = stretch.from - talkedUntil < CROWDED;
     const verdict = candidate === null ? 'nothing' : judge(candidate, { voiced, crowded });
-    if (voiced >= LEAST_VOICED) talkedUntil = stretch.to;
-    return { type: 'heard', verdict, candidate, voiced };
+    if (voiced >= LEAST_VOICED) {
+      talkedUntil = stretch.to;
+      noise.drop(state.frame - stretch.from);
+    }
+    return { type: 'heard', verdict, candidate, voiced, db };
   }
 
   function one(
@@ -130,6 +141,7 @@ function streamOf(denoiser: Denoiser, recognition: Recognition, rate: number): S
       KEPT,
     );
     keep(voices, voice, KEPT);
+    keep(levels, room.at(-1) ?? QUIETEST_DB, KEPT);
     const { state: next, event } = endpoint(state, level(frame), roomDb - WELL_BELOW_DB);
     state = next;
     switch (event?.type) {
@@ -139,7 +151,8 @@ function streamOf(denoiser: Denoiser, recognition: Recognition, rate: number): S
         return [{ type: 'speech' }];
       case 'too long':
         talkedUntil = event.at;
-        return [{ type: 'heard', verdict: 'nothing', candidate: null, voiced: 0 }];
+        noise.drop(LONGEST_FRAMES);
+        return [{ type: 'heard', verdict: 'nothing', candidate: null, voiced: 0, db: roomDb }];
       case 'pausing':
         early = listen(event.stretch);
         return [];
@@ -155,17 +168,19 @@ function streamOf(denoiser: Denoiser, recognition: Recognition, rate: number): S
   return (samples) => {
     const events: PipelineEvent[] = [];
     for (const frame of cut(up(samples))) {
-      keep(room, rawLevel(frame), ROOM_OVER);
+      const came = rawLevel(frame);
+      keep(room, came, ROOM_OVER);
+      noise.add(came);
       if (denoised % ROOM_EVERY === 0) roomDb = quietOf(room);
-      const came = framesAsItCame(downAsItCame(before));
+      const untouched = framesAsItCame(downAsItCame(before));
       before = frame.slice();
       const voice = denoiser.process(frame);
       for (const [i, piece] of frames(down(frame)).entries()) {
-        events.push(...one(piece, came[i], voice));
+        events.push(...one(piece, untouched[i], voice));
       }
       denoised += 1;
       if (denoised % LEVEL_EVERY === 0) {
-        events.push({ type: 'level', db: roomDb });
+        events.push({ type: 'level', db: roomDb, noiseDb: noise.now() });
       }
     }
     return events;

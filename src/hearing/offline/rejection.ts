@@ -20,9 +20,9 @@ export interface Soundness {
 /** Fit from which a phrase is taken, nats a frame: what was less likely has to fit the better. */
 export const TAKEN_FROM: Readonly<Record<Tier, number>> = {
   expected: -1.6,
-  ahead: -0.9,
-  near: -0.4,
-  far: -0.3,
+  ahead: -1.2,
+  near: -0.5,
+  far: -0.5,
   remote: 0.2,
   'not now': 0.1,
 };

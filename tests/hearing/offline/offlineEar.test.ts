@@ -81,6 +81,7 @@ function rig(openCapture?: () => Promise<CapturedMicrophone>) {
     type: 'heard',
     verdict,
     voiced: 30,
+    db: -30,
     candidate: {
       branch: { words, tier: 'expected', hearing: { kind: 'outside', waits: false } },
       fit: 0,
@@ -105,7 +106,7 @@ function rig(openCapture?: () => Promise<CapturedMicrophone>) {
       ear.start();
       worker().tells({ type: 'ready' });
       await settle();
-      worker().tells({ type: 'events', events: [{ type: 'level', db: -60 }] });
+      worker().tells({ type: 'events', events: [{ type: 'level', db: -60, noiseDb: -60 }] });
     },
   };
 }
@@ -120,7 +121,7 @@ describe('the ear that needs no network', () => {
     expect(ear.view().state).toBe('opening');
     worker().tells({ type: 'ready' });
     await settle();
-    worker().tells({ type: 'events', events: [{ type: 'level', db: -61 }] });
+    worker().tells({ type: 'events', events: [{ type: 'level', db: -61, noiseDb: -61 }] });
     expect(ear.view()).toMatchObject({ state: 'open', place: 'on device', level: -61 });
     expect(progress).toEqual([0.5]);
     expect(notices.map(({ state }) => state)).toEqual(['open']);
@@ -165,6 +166,34 @@ describe('the ear that needs no network', () => {
     }
     expect(quarters()).toBe(4);
     expect(captions).toEqual([]);
+    expect(ear.view().state).toBe('open');
+  });
+
+  test('a room grown too noisy for the voice in it is told, and when it is quiet again', async () => {
+    const { ear, opens, worker, heard, notices, clock } = rig();
+    await opens();
+    const hears = (noiseDb: number, seconds: number) => {
+      for (let i = 0; i < seconds * 4; i += 1) {
+        clock.advance(250);
+        worker().tells({ type: 'events', events: [{ type: 'level', db: -70, noiseDb }] });
+      }
+    };
+    hears(-20, 30);
+    for (const word of ['five', 'six', 'seven']) {
+      worker().tells({ type: 'events', events: [heard(word, 'taken')] });
+      clock.advance(1500);
+    }
+    hears(-45, 10);
+    expect(notices.map(({ why }) => why)).toEqual(['asked']);
+    hears(-38, 3);
+    hears(-45, 3);
+    hears(-38, 10);
+    expect(notices.at(-1)).toMatchObject({ state: 'open', why: 'room louder', count48: 84 });
+    hears(-43, 10);
+    expect(notices).toHaveLength(2);
+    hears(-50, 10);
+    expect(notices.at(-1)).toMatchObject({ state: 'open', why: 'room quieter' });
+    expect(notices).toHaveLength(3);
     expect(ear.view().state).toBe('open');
   });
 
@@ -226,7 +255,7 @@ describe('the ear that needs no network', () => {
     expect(workers).toHaveLength(2);
     worker().tells({ type: 'ready' });
     await settle();
-    worker().tells({ type: 'events', events: [{ type: 'level', db: -60 }] });
+    worker().tells({ type: 'events', events: [{ type: 'level', db: -60, noiseDb: -60 }] });
     expect(ear.view().state).toBe('open');
     worker().tells({ type: 'events', events: [heard('five', 'taken')] });
     expect(quarters()).toBe(5);

@@ -1,11 +1,17 @@
 import { expect, test } from 'vitest';
 import { turn48 } from '#valvetrain';
-import { type EarNotice, type EarWhy, sayEar, sayMissed } from '#words';
+import { type EarKind, type EarNotice, type EarWhy, sayEar, sayMissed } from '#words';
 
-const notice = (state: EarNotice['state'], why: EarWhy, count48?: number): EarNotice => ({
+const notice = (
+  state: EarNotice['state'],
+  why: EarWhy,
+  count48?: number,
+  instead?: EarKind,
+): EarNotice => ({
   state,
   why,
   count48: count48 === undefined ? null : turn48(count48),
+  ...(instead === undefined ? {} : { instead }),
 });
 
 test.each([
@@ -20,6 +26,16 @@ test.each([
   [
     notice('dead', 'no answer', 54),
     'The speech service does not answer, no ear at four and a half. Use the pedal or the keys.',
+  ],
+  [notice('open', 'room louder', 48), 'Too noisy for the ear: use the pedal.'],
+  [notice('open', 'room quieter'), 'Quieter: the ear hears again.'],
+  [
+    notice('dead', 'no answer', 48, 'offline'),
+    'The speech service does not answer. The ear that needs no network takes over.',
+  ],
+  [
+    notice('dead', 'model damaged', undefined, 'browser'),
+    'The ear’s own files are damaged. The browser’s own ear takes over.',
   ],
   [notice('dead', 'denied'), 'The microphone is not allowed, no ear. Use the pedal or the keys.'],
 ])('%o', (told, line) => {

@@ -1,4 +1,4 @@
-import type { EarWhy } from '#counting';
+import type { EarKind, EarWhy } from '#counting';
 import type { Turn48 } from '#valvetrain';
 import { sayQuarters } from '../numbers';
 import type { MissedWhy } from './hearing';
@@ -9,11 +9,14 @@ export interface EarNotice {
   readonly why: EarWhy;
   /** The count standing, 48ths of a turn; null when nothing is being counted. */
   readonly count48: Turn48 | null;
+  /** Another ear takes over from one that died. */
+  readonly instead?: EarKind;
 }
 
 /** The ear's own line: whether it listens, why not, at which count, and what to use instead. */
-export function sayEar({ state, why, count48 }: EarNotice): string {
-  if (state === 'open') return 'Ear open.';
+export function sayEar({ state, why, count48, instead }: EarNotice): string {
+  if (state === 'open') return OPEN[why] ?? 'Ear open.';
+  if (instead !== undefined) return `${REASONS[why]}. ${INSTEAD[instead]}`;
   const at = count48 === null ? '' : ` at ${sayQuarters(count48)}`;
   if (state === 'shut') return sayShut(why, at);
   return `${REASONS[why]}, no ear${at}. Use the pedal or the keys.`;
@@ -26,6 +29,16 @@ function sayShut(why: EarWhy, at: string): string {
   if (why === 'asked') return 'Ear shut.';
   return `${REASONS[why]}, ear shut${at}. Use the pedal.`;
 }
+
+const OPEN: Readonly<Partial<Record<EarWhy, string>>> = {
+  'room louder': 'Too noisy for the ear: use the pedal.',
+  'room quieter': 'Quieter: the ear hears again.',
+};
+
+const INSTEAD: Readonly<Record<EarKind, string>> = {
+  offline: 'The ear that needs no network takes over.',
+  browser: 'The browser’s own ear takes over.',
+};
 
 const REASONS: Readonly<Record<EarWhy, string>> = {
   asked: 'Shut',
@@ -42,6 +55,8 @@ const REASONS: Readonly<Record<EarWhy, string>> = {
   language: 'The speech service knows no English',
   'no model': 'The ear’s own files can’t be loaded',
   'model damaged': 'The ear’s own files are damaged',
+  'room louder': 'Too noisy',
+  'room quieter': 'Quieter',
   unknown: 'The speech service failed',
 };
 
