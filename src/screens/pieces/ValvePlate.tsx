@@ -25,6 +25,8 @@ export function ValvePlate({ place, letter, valve, words }: Props) {
   const { x, y, width, height } = place;
   const size = Math.min(28, height - 7);
   const base = y + height / 2 + size * 0.34;
+  // A figure in millimetres and its band are longer.
+  const [shrunk, bandX] = (valve?.band?.length ?? 0) > 3 ? [0.76, 78] : [0.86, 75];
   if (valve === null) {
     return (
       <text x={x + 16} y={base} fontSize={size * 0.8} className={styles.notHere}>
@@ -51,10 +53,20 @@ export function ValvePlate({ place, letter, valve, words }: Props) {
         </text>
       ) : (
         <>
-          <text x={x + width - 78} y={base} fontSize={size * 0.86} className={styles.figure}>
+          <text
+            x={x + width - bandX - 3}
+            y={base}
+            fontSize={size * shrunk}
+            className={styles.figure}
+          >
             {figure ?? ''}
           </text>
-          <text x={x + width - 75} y={base} fontSize={size * 0.62} className={styles.state}>
+          <text
+            x={x + width - bandX}
+            y={base}
+            fontSize={size * shrunk * 0.7}
+            className={styles.state}
+          >
             {band}
           </text>
         </>
