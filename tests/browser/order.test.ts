@@ -38,7 +38,7 @@ async function counted(engine: Engine, change?: (page: Page) => Promise<void>): 
 /** Waits until this is part of what was said last: the whole engine in one breath. */
 async function says(page: Page, text: string): Promise<void> {
   const last = page.locator('section[aria-label="Said"] [aria-live]');
-  await expect.poll(() => last.textContent(), { timeout: 10_000 }).toContain(text);
+  await expect.poll(() => last.textContent(), { timeout: 30_000 }).toContain(text);
 }
 
 async function toResults(page: Page): Promise<string> {

@@ -1,5 +1,5 @@
 import { type JobState, offGrid, type PushrodAnswer } from '#counting';
-import type { Scheme } from '#valvetrain';
+import { EDGE_TOLERANCE_MM, type Scheme } from '#valvetrain';
 import type { Units } from '#words';
 import { Choice } from '../shell/Choice';
 import { Fold } from '../shell/Fold';
@@ -23,6 +23,7 @@ export function OrderAnswer({ job, units, answer, choose }: Props) {
     taken.groups.length + taken.lengths.length > 2
       ? `${styles.answer} ${styles.several}`
       : styles.answer;
+  const told = suggestion.differences.filter((one) => one.differenceMm > EDGE_TOLERANCE_MM);
   const failing = taken.valves.filter(({ usable }) => !usable);
   return (
     <>
@@ -45,7 +46,7 @@ export function OrderAnswer({ job, units, answer, choose }: Props) {
           {suggestion.reasons.map((reason) => (
             <li key={reason}>{words.reasons[reason]}</li>
           ))}
-          {suggestion.differences.map((one) => (
+          {told.map((one) => (
             <li key={`${one.by} ${JSON.stringify(one.groups)}`}>
               {words.difference(
                 one,
