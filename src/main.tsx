@@ -10,6 +10,8 @@ import {
   joinKeys,
   joinMouth,
   joinPlace,
+  joinPractice,
+  joinPracticeLog,
   joinStore,
   type Mouth,
   saveFile,
@@ -28,7 +30,13 @@ const settings = createSettings({
   save: (kept) => keeping.putSetting('settings', kept),
 });
 const mouth: Mouth = joinMouth(window, () => settings.store.getState().settings);
-const bench = createBench({ clock: systemClock, keeper: kept.forBench, voice: mouth.speaker });
+const practiceLog = joinPracticeLog(kept.forBench, systemClock, build);
+const bench = createBench({
+  clock: systemClock,
+  keeper: practiceLog.keeper,
+  voice: mouth.speaker,
+});
+const practice = joinPractice(bench, practiceLog, settings);
 mouth.follow(() => bench.store.getState().job);
 const shelf = createShelf({
   clock: systemClock,
@@ -50,13 +58,19 @@ const shelf = createShelf({
 
 let letScreenSleep: (() => void) | null = null;
 
+/** Keys, ear and screen serve the bench, and the practice run on it. */
+function countsOn({ screen }: Route): boolean {
+  return screen === 'bench' || screen === 'practice';
+}
+
 /** The bench follows the address: its job is opened, and the screen kept on while it shows. */
 function arrived(route: Route): void {
   letScreenSleep?.();
   letScreenSleep = null;
-  if (route.screen === 'bench')
-    letScreenSleep = keepScreenOn({ locks: screenLocks(window), document });
+  if (countsOn(route)) letScreenSleep = keepScreenOn({ locks: screenLocks(window), document });
   else ear.leaveBench();
+  if (route.screen === 'practice') practice.begin();
+  else practice.leave();
   if (!('jobId' in route) || route.jobId === null) return;
   if (bench.store.getState().jobId !== route.jobId) void bench.open(route.jobId);
 }
@@ -69,7 +83,7 @@ const keys = joinKeys({
   settings,
   speaker: mouth.speaker,
   ear,
-  onBench: () => place.store.getState().route.screen === 'bench',
+  onBench: () => countsOn(place.store.getState().route),
 });
 
 const device = joinDevice({ page: window, bench, kept });
@@ -91,6 +105,7 @@ const services: Services = {
   })),
   go: place.go,
   touch: (command) => bench.submit(command, 'touch'),
+  practise: practice.begin,
   toggleEar: ear.toggle,
   agreeToLeave: ear.agree,
   shutEar: ear.shut,

@@ -1,7 +1,7 @@
 import { createStore } from 'zustand/vanilla';
 import type { Bench, BenchState } from '#bench';
 import { askToLast, filesVersion, persistence, storageLasts, watchOffline } from '#platform';
-import type { Device, DeviceState } from '#screens';
+import { type Device, type DeviceState, isPractice } from '#screens';
 import type { Store } from './store';
 
 interface DeviceParts {
@@ -72,6 +72,7 @@ function mustNotStop({ access, job, keptThrough, resting }: BenchState): boolean
 
 /** The first reading on disk is when there is something to lose, and the builder's hand is free. */
 function newlyKeptReading(now: BenchState, before: BenchState): boolean {
+  if (isPractice(now.jobId)) return false;
   const kept = now.keptThrough >= now.job.seq && now.job.readings.length > 0;
   const { phase } = now.job.open ?? { phase: 'read' };
   return kept && before.keptThrough < now.keptThrough && before.keptThrough > 0 && phase === 'read';

@@ -10,5 +10,6 @@ export { type EarJoint, joinEar } from './ear';
 export { joinKeys, type Keys } from './keys';
 export { joinMouth, type Mouth } from './mouth';
 export { joinPlace, type Place } from './place';
+export { joinPractice, joinPracticeLog, type Practice } from './practice';
 export { saveFile } from './saveFile';
 export { joinStore, type Store } from './store';

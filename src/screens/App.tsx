@@ -18,6 +18,7 @@ const ResultsScreen = lazy(() => import('./results'));
 const SheetScreen = lazy(() => import('./sheet'));
 const CrankScreen = lazy(() => import('./crank'));
 const BeforeBuyingScreen = lazy(() => import('./before-buying'));
+const PracticeScreen = lazy(() => import('./practice'));
 const JobsScreen = lazy(() => import('./jobs'));
 const SettingsScreen = lazy(() => import('./settings'));
 const AboutScreen = lazy(() => import('./about'));
@@ -41,7 +42,7 @@ export function App() {
       <Suspense fallback={<Wait sentence={words.fetching} />}>
         <Screen route={route} />
       </Suspense>
-      {(screen !== 'bench' || resting) && <NoticeStrip />}
+      {(resting || (screen !== 'bench' && screen !== 'practice')) && <NoticeStrip />}
     </div>
   );
 }
@@ -82,6 +83,8 @@ function Screen({ route }: { readonly route: Route }): ReactNode {
       );
     case 'before':
       return <BeforeBuyingScreen />;
+    case 'practice':
+      return <PracticeScreen />;
     case 'jobs':
       return <JobsScreen />;
     case 'settings':

@@ -8,6 +8,7 @@ export { BenchScreen } from './bench';
 export type { Build } from './build';
 export type { Device, DeviceState } from './device';
 export { ErrorBoundary } from './ErrorBoundary';
+export { isPractice, PRACTICE_JOB } from './practice/practiceJob';
 export { hashOf, type Route, routeOf } from './route';
 export {
   type Caption,

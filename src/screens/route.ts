@@ -8,6 +8,8 @@ export type Route =
   | { readonly screen: 'set-up'; readonly jobId: string | null }
   /** What a planned change of parts asks of the pushrods; without a job. */
   | { readonly screen: 'before' }
+  /** A practice run on simulated bolts; each arrival begins another. */
+  | { readonly screen: 'practice' }
   | { readonly screen: 'jobs' }
   | { readonly screen: 'settings' }
   | { readonly screen: 'about' };
@@ -23,6 +25,7 @@ export function hashOf(route: Route): string {
     case 'set-up':
       return route.jobId === null ? '#/set-up' : `#/set-up/${encodeURIComponent(route.jobId)}`;
     case 'before':
+    case 'practice':
     case 'jobs':
     case 'settings':
     case 'about':
@@ -47,6 +50,7 @@ export function routeOf(hash: string): Route | null {
     case 'set-up':
       return { screen, jobId };
     case 'before':
+    case 'practice':
     case 'jobs':
     case 'settings':
     case 'about':

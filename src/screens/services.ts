@@ -78,6 +78,10 @@ export interface EarShown {
   readonly captions: readonly Heard[];
   /** Noise of the room, dB of full scale; null while it is not measured. */
   readonly level: number | null;
+  /** How much of the ear's own files is here while they are fetched, 0 to 1; null before. */
+  readonly fetched: number | null;
+  /** Too little of what is said is expected to be heard in this room. */
+  readonly tooNoisy: boolean;
 }
 
 /** A browser service the app looks for, and whether it is here. */
@@ -102,6 +106,8 @@ export interface Services {
   go(route: Route): void;
   /** A touch on the bench. */
   touch(command: CommandBody): void;
+  /** Begins a practice run on the bench, in place of the job or the run it has. */
+  practise(): void;
   /** Opens the ear, or shuts it. */
   toggleEar(): void;
   /** Agrees that speech may leave the device, and opens the ear. */

@@ -63,6 +63,7 @@ export function readSettings(kept: unknown): Settings {
     keysOn: flag(kept.keysOn, d.keysOn),
     shop: oneOf(kept.shop, ['bright', 'dark'], d.shop),
     screenDiagonalIn: within(kept.screenDiagonalIn, 3, 120),
+    practised: flag(kept.practised, d.practised),
     windows: readNamedWindows(kept.windows),
   };
 }

@@ -44,6 +44,8 @@ export interface Settings {
   readonly shop: 'bright' | 'dark';
   /** Diagonal of the screen, inches; null while not asked. */
   readonly screenDiagonalIn: number | null;
+  /** A practice run was begun on this device: it is no longer offered first. */
+  readonly practised: boolean;
   /** The builder's own windows, to choose from where a lifter is. */
   readonly windows: readonly NamedWindow[];
 }
@@ -67,5 +69,6 @@ export const defaultSettings: Settings = {
   keysOn: true,
   shop: 'dark',
   screenDiagonalIn: null,
+  practised: false,
   windows: [],
 };

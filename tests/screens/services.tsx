@@ -95,6 +95,7 @@ export function fakeServices(start: Route = { screen: 'jobs' }) {
     features: [{ name: 'Wake lock', here: false, without: 'The screen may go dark.' }],
     go: vi.fn((to: Route) => route.setState({ route: to })),
     touch: (command) => bench.submit(command, 'touch'),
+    practise: vi.fn(),
     toggleEar: vi.fn(),
     agreeToLeave: vi.fn(),
     shutEar: vi.fn(),
@@ -166,4 +167,6 @@ export const shutEar: EarShown = {
   ghost: null,
   captions: [],
   level: null,
+  fetched: null,
+  tooNoisy: false,
 };

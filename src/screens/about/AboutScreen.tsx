@@ -8,12 +8,17 @@ import { aboutWords as words } from './aboutWords';
 
 /** What this is, which build, what the browser has, the cautions in full, and the licences. */
 export function AboutScreen() {
-  const { build, features, device, diagnostics, save } = useServices();
+  const { build, features, device, diagnostics, save, go } = useServices();
   const { offline, store, lasting } = useStore(device.store);
   return (
     <Page title={words.title}>
       <p className={styles.what}>{words.what}</p>
       <p>{words.privacy}</p>
+      <section className={styles.part} aria-labelledby="about-practice">
+        <h2 id="about-practice">{words.practice}</h2>
+        <p>{words.practiceIs}</p>
+        <Action onPress={() => go({ screen: 'practice' })}>{words.practise}</Action>
+      </section>
       <dl className={styles.build}>
         <dt>{words.version}</dt>
         <dd>{build.version}</dd>

@@ -3,6 +3,10 @@ export const aboutWords = {
   title: 'About',
   what: 'Turncaller calls the turns: it counts aloud while the preload of hydraulic lifters is set by counting socket turns from zero lash, works out each valve’s preload, and says which pushrod length fits.',
   privacy: 'Jobs stay on this device. Nothing counted is sent anywhere.',
+  practice: 'Learning it',
+  practiceIs:
+    'A practice run teaches voice, pedal and clock reading on three simulated bolts in about five minutes. Nothing of it is kept.',
+  practise: 'Practice run',
   version: 'Version',
   commit: 'Commit',
   device: 'On this device',

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { stageOf } from '#counting';
 import { TouchBar, type TouchTarget } from '../pieces/TouchBar';
-import { useBench, useServices } from '../services';
+import { useBench, useServices, useSettings } from '../services';
 import { barCommands, type TouchCommand } from './benchTouch';
 import { benchWords } from './benchWords';
 import { MorePanel } from './MorePanel';
@@ -12,6 +12,7 @@ export function BenchTouch() {
   const job = useBench((state) => state.job);
   const resting = useBench((state) => state.resting);
   const access = useBench((state) => state.access);
+  const { practised } = useSettings();
   const [more, setMore] = useState(false);
   const send = ({ command, ...target }: TouchCommand): TouchTarget => ({
     ...target,
@@ -29,9 +30,15 @@ export function BenchTouch() {
     leads: true,
     act: () => go({ screen: 'results', jobId: job.jobId }),
   };
+  const practise: TouchTarget = {
+    id: 'practice',
+    label: benchWords.practise,
+    act: () => go({ screen: 'practice' }),
+  };
+  const atRest = practised ? [wake] : [wake, practise];
   const writer = access === 'writer';
   const working = stageOf(job) === 'all read' ? [toResults] : [];
-  const targets = !writer ? [] : resting ? [wake] : [...working, ...barCommands(job).map(send)];
+  const targets = !writer ? [] : resting ? atRest : [...working, ...barCommands(job).map(send)];
   return (
     <>
       <MorePanel open={more} shut={() => setMore(false)} commands={writer && !resting} />

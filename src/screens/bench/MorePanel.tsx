@@ -100,6 +100,12 @@ export function MorePanel({ open, shut, commands }: Props) {
             label: benchWords.toSettings,
             act: and(() => go({ screen: 'settings' })),
           },
+          {
+            id: 'practice',
+            label: benchWords.practise,
+            act: and(() => go({ screen: 'practice' })),
+          },
+          { id: 'about', label: benchWords.toAbout, act: and(() => go({ screen: 'about' })) },
         ]}
       />
       <SaidSoFar />

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
 import { useStore } from 'zustand';
 import type { JobCard } from '#shelf';
-import { useServices } from '../services';
+import { useServices, useSettings } from '../services';
 import { Action } from '../shell/Action';
 import { Fold } from '../shell/Fold';
 import { Page } from '../shell/Page';
@@ -19,6 +19,7 @@ import { found, tagsOf } from './search';
 export function JobsScreen() {
   const { shelf, go } = useServices();
   const { jobs, loaded, trouble } = useStore(shelf.store);
+  const { practised } = useSettings();
   const [problem, setProblem] = useState<string | null>(null);
   const [text, setText] = useState('');
   const [tag, setTag] = useState<string | null>(null);
@@ -65,9 +66,11 @@ export function JobsScreen() {
         </Action>
         <Action onPress={() => void countNow()}>{words.countNow}</Action>
         <Action onPress={() => go({ screen: 'before' })}>{words.before}</Action>
+        <Action onPress={() => go({ screen: 'practice' })}>{words.practise}</Action>
         <ImportJob onProblem={setProblem} />
       </div>
       <p className={styles.quiet}>{words.countNowHint}</p>
+      {!practised && <p className={styles.quiet}>{words.practiseHint}</p>}
       {[trouble, problem].map(
         (sentence) =>
           sentence !== null && (

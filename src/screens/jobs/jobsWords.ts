@@ -5,6 +5,9 @@ export const jobsWords = {
   countNow: 'Count now',
   countNowHint: 'Starts to count at once; the valve and the engine are named later.',
   before: 'Before buying',
+  practise: 'Practice run',
+  practiseHint:
+    'New here? The practice run teaches voice, pedal and clock reading on simulated bolts, in about five minutes.',
   importJob: 'Bring in a job file',
   loading: 'Reading the jobs on this device…',
   empty: 'No job on this device yet. Set one up, or count now and name it later.',

@@ -1,3 +1,4 @@
+import { isPractice } from '../practice/practiceJob';
 import { hashOf, type Route } from '../route';
 import { useBench, useServices } from '../services';
 import styles from './nav.module.css';
@@ -11,7 +12,7 @@ interface Place {
 /** The ways to the other screens. Bench and results are there once a job is open. */
 export function NavBar({ at }: { readonly at: Route['screen'] }) {
   const { go } = useServices();
-  const jobId = useBench((state) => state.jobId);
+  const jobId = useBench((state) => (isPractice(state.jobId) ? null : state.jobId));
   const places: readonly Place[] = [
     ...(jobId === null
       ? []

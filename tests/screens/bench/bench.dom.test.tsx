@@ -93,11 +93,14 @@ test('C5: a question asked back stands in a box; yes takes it, and the count goe
 });
 
 test('C13: at rest the screen says a press counts nothing; touching wakes it and counts nothing', async () => {
-  const { bench } = await openBench(counted(4));
+  const { bench, services } = await openBench(counted(4));
   act(() => bench.store.setState({ resting: true }));
   expect(screen.getByText('Press any key to go on')).toBeVisible();
   expect(screen.getByText('Nothing will be counted by it.')).toBeVisible();
   expect(screen.getByText(/Socket at twelve/)).toBeVisible();
+  // A practice run is offered until one was begun on this device.
+  expect(buttons()).toEqual(['Go on', 'Practice run', 'More']);
+  act(() => services.settings.change({ practised: true }));
   expect(buttons()).toEqual(['Go on', 'More']);
   await userEvent.click(screen.getByRole('button', { name: 'Go on' }));
   expect(bench.store.getState().job.open?.count48).toBe(48);
