@@ -14,28 +14,37 @@ import {
 import type { EarShown } from '#screens';
 import type { Settings } from '#settings';
 import type { Speaker } from '#speaking';
-import { CARRIER, grammarFor, hear } from '#words';
+import { CARRIER, type EarKind, type EarNotice, grammarFor, hear } from '#words';
+import type { TakesOver } from './automaticEar';
 import { type EarParts, type LoadedEar, told } from './earParts';
 
 /** The browser's own ear. */
-export function browserEar(parts: EarParts, store: StoreApi<EarShown>): LoadedEar {
+export function browserEar(
+  parts: EarParts,
+  store: StoreApi<EarShown>,
+  takesOver?: TakesOver,
+): LoadedEar {
   const { page } = parts;
   const make = (listener: EarListener) =>
     createEar({ clock: systemClock, recogniser: webSpeech(page), listener });
-  return joinedEar(parts, store, { make, tellsLevel: false });
+  return joinedEar(parts, store, { make, tellsLevel: false, takesOver: takesOver ?? noOther });
 }
+
+/** The ear was chosen: no other takes over from it. */
+export const noOther: TakesOver = () => null;
 
 /** How an ear is made, and whether it measures the room's noise by itself. */
 export interface EarMaking {
   make(listener: EarListener): Ear;
   readonly tellsLevel: boolean;
+  readonly takesOver: TakesOver;
 }
 
 /** An ear joined to the bench, the mouth and the settings; what it shows goes to the store. */
 export function joinedEar(
   { page, bench, settings, speaker }: EarParts,
   store: StoreApi<EarShown>,
-  { make, tellsLevel }: EarMaking,
+  { make, tellsLevel, takesOver }: EarMaking,
 ): LoadedEar {
   const chosen = () => settings.store.getState().settings;
   const carrier = () => (chosen().carrier ? CARRIER : null);
@@ -52,9 +61,16 @@ export function joinedEar(
       const unlogged = kind === 'doubt' && stageOf(job()) !== 'counting';
       if (kind === 'missed' || unlogged) speaker.tone('missed');
     },
-    onNotice: (notice) => speaker.announce([told(notice)]),
+    onNotice(notice) {
+      if (closed) return;
+      const instead = takesOver(notice);
+      speaker.announce([told(instead === null ? notice : insteadOf(notice, instead))]);
+      const noisy = notice.why === 'room louder';
+      if (noisy || notice.why === 'room quieter') store.setState({ tooNoisy: noisy });
+    },
   });
   let room: { stop(): void } | null = null;
+  let closed = false;
 
   function configure({ headset, mayLeave, listens }: Settings): void {
     ear.configure({ headset, mayLeave, listens });
@@ -105,11 +121,17 @@ export function joinedEar(
     stop: () => ear.stop(),
     log: () => JSON.stringify(ear.log()),
     close() {
+      closed = true;
+      for (const stop of follows) stop();
       ear.close();
       room?.stop();
-      for (const stop of follows) stop();
     },
   };
+}
+
+/** A service that would now send speech elsewhere has failed on this device. */
+function insteadOf(notice: EarNotice, instead: EarKind): EarNotice {
+  return { ...notice, why: notice.why === 'notice' ? 'unknown' : notice.why, instead };
 }
 
 /** The ghost with the count it would be, where it is one. */

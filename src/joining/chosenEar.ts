@@ -4,7 +4,9 @@ import { type EarListener, webSpeech } from '#hearing';
 import { browserParts, canRunOffline, createOfflineEar } from '#hearing-offline';
 import type { EarShown } from '#screens';
 import type { EarChoice } from '#settings';
-import { browserEar, joinedEar } from './browserEar';
+import type { EarKind } from '#words';
+import { automaticEar, type TakesOver } from './automaticEar';
+import { browserEar, joinedEar, noOther } from './browserEar';
 import type { EarParts, LoadedEar } from './earParts';
 
 /** How long the browser may take to say where it would understand speech, ms. */
@@ -12,7 +14,8 @@ const WHERE_MS = 1500;
 
 /**
  * The ear that is chosen; left to the app, the browser's own where it understands speech on this
- * device, else the one that needs no network, else the browser's service, which asks first.
+ * device, else the one that needs no network, else the browser's service, which asks first. What
+ * dies is followed by the next.
  */
 export async function chosenEar(
   choice: Exclude<EarChoice, 'none'>,
@@ -26,14 +29,22 @@ export async function chosenEar(
       return offlineEar(parts, store);
     case 'automatic': {
       const { page } = parts;
-      const browsers = !canRunOffline(page) || (await understandsHere(page));
-      return browsers ? browserEar(parts, store) : offlineEar(parts, store);
+      const make = (kind: EarKind, takesOver: TakesOver) =>
+        kind === 'browser'
+          ? browserEar(parts, store, takesOver)
+          : offlineEar(parts, store, takesOver);
+      return automaticEar(await likeliestFirst(page), make, (then) => systemClock.after(0, then));
     }
     default: {
       const never: never = choice;
       return never;
     }
   }
+}
+
+async function likeliestFirst(page: EarParts['page']): Promise<readonly [EarKind, ...EarKind[]]> {
+  if (!canRunOffline(page)) return ['browser'];
+  return (await understandsHere(page)) ? ['browser', 'offline'] : ['offline', 'browser'];
 }
 
 /** Whether the browser understands speech on this device; one that does not answer does not. */
@@ -53,8 +64,13 @@ function understandsHere(page: EarParts['page']): Promise<boolean> {
   });
 }
 
-function offlineEar(parts: EarParts, store: StoreApi<EarShown>): LoadedEar {
+function offlineEar(
+  parts: EarParts,
+  store: StoreApi<EarShown>,
+  takesOver: TakesOver = noOther,
+): LoadedEar {
+  const onProgress = (part: number) => store.setState({ fetched: part });
   const make = (listener: EarListener) =>
-    createOfflineEar({ clock: systemClock, listener, ...browserParts(parts.page) });
-  return joinedEar(parts, store, { make, tellsLevel: true });
+    createOfflineEar({ clock: systemClock, listener, onProgress, ...browserParts(parts.page) });
+  return joinedEar(parts, store, { make, tellsLevel: true, takesOver });
 }

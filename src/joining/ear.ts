@@ -26,6 +26,8 @@ const unopened: EarShown = {
   ghost: null,
   captions: [],
   level: null,
+  fetched: null,
+  tooNoisy: false,
 };
 
 /** The ear, whose code is fetched when it is first wanted: whoever counts by key never needs it. */

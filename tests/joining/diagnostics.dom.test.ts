@@ -40,6 +40,8 @@ test('a file of versions, features and notices, without a name or anything heard
     ghost: null,
     captions: [],
     level: null,
+    fetched: null,
+    tooNoisy: false,
   }));
   const diagnostics = joinDiagnostics({
     page: window,

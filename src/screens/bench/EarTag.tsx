@@ -13,12 +13,12 @@ export function EarTag() {
     case 'open':
       return (
         <StateTag shape="dot" strong>
-          {ear.byKey ? benchWords.ear.byKey : benchWords.ear.open}
+          {openWords(ear)}
           {room(ear)}
         </StateTag>
       );
     case 'opening':
-      return <StateTag shape="ring open">{benchWords.ear.opening}</StateTag>;
+      return <StateTag shape="ring open">{openingWords(ear)}</StateTag>;
     case 'shut':
       return <StateTag shape="barred">{shutWords(ear)}</StateTag>;
     case 'dead':
@@ -32,6 +32,17 @@ export function EarTag() {
       return never;
     }
   }
+}
+
+function openWords({ byKey, tooNoisy }: EarShown): string {
+  if (tooNoisy) return benchWords.ear.tooNoisy;
+  return byKey ? benchWords.ear.byKey : benchWords.ear.open;
+}
+
+function openingWords({ fetched }: EarShown): string {
+  return fetched === null || fetched >= 1
+    ? benchWords.ear.opening
+    : benchWords.ear.fetching(Math.floor(fetched * 100));
 }
 
 function room({ level }: EarShown): string {

@@ -29,8 +29,14 @@ describe('the ear on the bench', () => {
     expect(screen.getByText('Listening')).toBeVisible();
     ear({ level: -41.6 });
     expect(screen.getByText('Listening, room -42 dB')).toBeVisible();
-    ear({ byKey: true, level: null });
+    ear({ tooNoisy: true, level: null });
+    expect(screen.getByText('Too noisy to hear: use the pedal')).toBeVisible();
+    ear({ byKey: true, tooNoisy: false });
     expect(screen.getByText('Listening while held')).toBeVisible();
+    ear({ state: 'opening', fetched: 0.456 });
+    expect(screen.getByText('Fetching the ear, 45 %')).toBeVisible();
+    ear({ fetched: 1 });
+    expect(screen.getByText('Opening the ear')).toBeVisible();
     ear({ byKey: false, state: 'shut', why: 'too loud' });
     expect(screen.getByText('Ear shut, too loud: use the pedal')).toBeVisible();
     ear({ state: 'dead', why: 'denied' });
