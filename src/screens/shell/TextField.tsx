@@ -1,6 +1,7 @@
 import { useId } from 'react';
 import { Field, type FieldNote, noteId } from './Field';
 import styles from './field.module.css';
+import { useLeaving } from './useLeaving';
 
 interface Props {
   readonly field: string;
@@ -20,6 +21,7 @@ interface Props {
 export function TextField(props: Props) {
   const { field, label, value, onChange, onLeave, notes = [], hint, unit, figures } = props;
   const id = useId();
+  const leave = useLeaving(onLeave);
   const refused = notes.some(({ keep }) => keep === undefined);
   return (
     <Field field={field} notes={notes}>
@@ -37,7 +39,7 @@ export function TextField(props: Props) {
           aria-invalid={refused}
           aria-describedby={noteId(field)}
           onChange={(change) => onChange(change.target.value)}
-          onBlur={onLeave}
+          onBlur={leave}
         />
         {unit && <span className={styles.unit}>{unit}</span>}
       </span>
