@@ -1,3 +1,4 @@
+import AxeBuilder from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { firstPage, openApp, openBrowser } from './harness';
@@ -55,6 +56,18 @@ function orderRows(page: Page): Promise<string[][]> {
     .evaluateAll((rows) =>
       rows.map((row) => [...row.querySelectorAll('th, td')].map((cell) => cell.textContent ?? '')),
     );
+}
+
+/** What is not accessible on the page as it stands, and what is wider than a phone. */
+async function wrongOn(page: Page): Promise<string[]> {
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  const found = violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`));
+  await page.setViewportSize({ width: 390, height: 844 });
+  const [drawn, seen] = await page.evaluate(() => [
+    document.documentElement.scrollWidth,
+    document.documentElement.clientWidth,
+  ]);
+  return Number(drawn) > Number(seen) ? [...found, `${drawn} px wide in ${seen}`] : found;
 }
 
 const inch = (inches: number) => `${inches.toFixed(3)} in`;
@@ -211,4 +224,6 @@ test('one outlier: the reading is distrusted, in order, counted again, and both 
   // As a travel of the turn it would be far from what pitch and lever give: that is said beside it.
   const far = Math.round((88 / 3.25 / thou(1) - 1) * 100);
   await page.locator('[data-travel]').getByText(`${far} % above`).waitFor();
+  await page.locator('summary', { hasText: 'Another test pushrod' }).click();
+  expect(await wrongOn(page)).toEqual([]);
 });

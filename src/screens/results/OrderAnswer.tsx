@@ -1,5 +1,5 @@
 import { type JobState, offGrid, type PushrodAnswer } from '#counting';
-import { EDGE_TOLERANCE_MM, type Scheme } from '#valvetrain';
+import type { Scheme } from '#valvetrain';
 import type { Units } from '#words';
 import { Choice } from '../shell/Choice';
 import { Fold } from '../shell/Fold';
@@ -7,6 +7,9 @@ import { OrderTable } from './OrderTable';
 import { amountText, lengthText, measuredLines, restsOn, testLengthsText } from './orderText';
 import { orderWords as words } from './orderWords';
 import styles from './results.module.css';
+
+/** A smaller difference, under half a thou, would be told as nothing. */
+const TOLD_FROM_MM = 0.0127;
 
 interface Props {
   readonly job: JobState;
@@ -23,7 +26,7 @@ export function OrderAnswer({ job, units, answer, choose }: Props) {
     taken.groups.length + taken.lengths.length > 2
       ? `${styles.answer} ${styles.several}`
       : styles.answer;
-  const told = suggestion.differences.filter((one) => one.differenceMm > EDGE_TOLERANCE_MM);
+  const told = suggestion.differences.filter((one) => one.differenceMm >= TOLD_FROM_MM);
   const failing = taken.valves.filter(({ usable }) => !usable);
   return (
     <>
