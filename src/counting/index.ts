@@ -52,7 +52,7 @@ export {
 export { type JobLengths, jobLengths, type KindLengths } from './history/jobLengths';
 export { recipeOf } from './history/recipe';
 export { type LandingAnswer, type LandingWord, landingOf, tapOf } from './landing';
-export { checkingProblems } from './moreProblems';
+export { buyingProblems, checkingProblems } from './moreProblems';
 export { type JobNotes, MOST_NOTED, noNotes, tidyNotes } from './notes';
 export { type Choosable, choosable, type LeftOut } from './order/choosable';
 export { type FinalLine, finalCheck, finalLineOf } from './order/finalCheck';

@@ -12,7 +12,7 @@ const CLOSED_MM = { least: 50, most: 500 } as const;
 const MOST_PER_TURN_MM = 5;
 
 /** What is wrong with what can be bought. */
-export function buyingProblems({ buying }: SetUp): readonly Problem[] {
+export function buyingProblems({ buying }: Pick<SetUp, 'buying'>): readonly Problem[] {
   if (buying === undefined) return [];
   const { offer, spares, ends } = buying;
   const problems = [...offerProblems(offer)];

@@ -1,8 +1,10 @@
+import { inConvention } from '#valvetrain';
 import { Choice } from '../shell/Choice';
 import { Fold } from '../shell/Fold';
 import { TextField } from '../shell/TextField';
-import { longUnit, shortUnit } from './draftText';
+import { lengthText, longUnit, shortUnit } from './draftText';
 import { EndsFields } from './EndsFields';
+import { readPushrods } from './readPushrod';
 import styles from './set-up.module.css';
 import { setUpWords as words } from './setUpWords';
 import type { SetUpForm } from './useSetUpForm';
@@ -51,11 +53,36 @@ export function PushrodStep({ form }: { readonly form: SetUpForm }) {
           ends={draft.ends}
           unit={unit}
           notes={notes}
-          onLeave={leave}
+          onLeave={(field) => {
+            // What is missing among the four is told once the last is left.
+            if (field === 'ends.3') leave('ends.0');
+          }}
           onChange={(ends) => change({ ends })}
         />
+        <BothWays form={form} />
       </Fold>
     </section>
+  );
+}
+
+/** The length by the other convention, once balls and holes are known. */
+function BothWays({ form }: { readonly form: SetUpForm }) {
+  const { draft } = form;
+  const unit = longUnit(draft.units);
+  const { testPushrod, checking, buying, problems } = readPushrods(draft);
+  const ends = buying?.ends ?? null;
+  const mm = checking?.closedMm ?? testPushrod?.mm;
+  if (ends === null || mm === undefined || problems.length > 0) return null;
+  const { convention } = draft;
+  const other = convention === 'full ball' ? 'tip to tip' : 'full ball';
+  const length = inConvention({ mm, convention }, other, ends).mm;
+  return (
+    <p role="status">
+      {words.bothWays(
+        `${lengthText(mm, unit)} ${words.unit[unit]} ${convention}`,
+        `${lengthText(length, unit)} ${words.unit[unit]} ${other}`,
+      )}
+    </p>
   );
 }
 

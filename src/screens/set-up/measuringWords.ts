@@ -39,6 +39,7 @@ export const measuringWords = {
   ends: 'Ball and oil hole, for lengths stated both ways',
   endsHint:
     'The oil hole cuts a flat off each ball: with both known, a length stated one way is worked out the other way.',
+  bothWays: (stated: string, other: string) => `${stated} is ${other}.`,
   ball: { lifter: 'Ball at the lifter', rocker: 'Ball at the rocker' },
   hole: { lifter: 'Oil hole at the lifter', rocker: 'Oil hole at the rocker' },
 

@@ -60,9 +60,9 @@ export function readDraft(draft: Draft): DraftRead {
 
 /** Whatever counting itself would refuse and no field has named: nothing gets past it. */
 function leftOver(draft: Draft, setUp: SetUp): readonly FormProblem[] {
-  return asFormProblems(setUpProblems(setUp), (field) =>
-    field === 'ends' ? 'ends.0' : 'form',
-  ).filter(({ severity, sentence }) => severity === 'refused' || !draft.kept.includes(sentence));
+  return asFormProblems(setUpProblems(setUp), () => 'form').filter(
+    ({ severity, sentence }) => severity === 'refused' || !draft.kept.includes(sentence),
+  );
 }
 
 function readScope(

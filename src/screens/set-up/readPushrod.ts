@@ -1,6 +1,7 @@
 import {
   type Buying,
   buyingOf,
+  buyingProblems,
   type CheckingRod,
   checkingProblems,
   lengthProblems,
@@ -28,35 +29,32 @@ export function readPushrods(draft: Draft): PushrodRead {
   const ends = readEnds(draft.ends, longUnit(draft.units), draft.remembered);
   const ofEnds = ends.kind === 'unclear' ? [refusedField('ends.0', words.problems.bothEnds)] : [];
   const known = ends.kind === 'ends' ? ends.ends : null;
-  if (draft.counts === 'checking pushrod') {
-    const read = readChecking(draft);
-    return {
-      testPushrod: null,
-      checking: read.checking,
-      buying: buyingWith(draft, known, read),
-      problems: [...read.problems, ...ofEnds],
-    };
-  }
-  const read = readTest(draft);
-  return {
-    testPushrod: read.testPushrod,
-    checking: null,
-    buying: buyingWith(draft, known, read),
-    problems: [...read.problems, ...ofEnds],
-  };
+  const read: Rods =
+    draft.counts === 'checking pushrod'
+      ? { testPushrod: null, ...readChecking(draft) }
+      : { checking: null, ...readTest(draft) };
+  const buying = buyingWith(draft, known, read);
+  const impossible = buying === null ? [] : buyingProblems({ buying });
+  const found = asFormProblems(
+    impossible.filter(({ field }) => field === 'ends'),
+    () => 'ends.0',
+  );
+  return { ...read, buying, problems: [...read.problems, ...ofEnds, ...found] };
 }
+
+type Rods = Omit<PushrodRead, 'buying'>;
 
 /** What can be bought stays as it was; balls and holes are asked here too. */
 function buyingWith(
   { carried }: Draft,
   ends: Buying['ends'],
-  { testPushrod, checking }: Partial<Pick<PushrodRead, 'testPushrod' | 'checking'>>,
+  { testPushrod, checking }: Rods,
 ): Buying | null {
   if (carried.buying !== null) return { ...carried.buying, ends };
   if (ends === null) return null;
   const usual = buyingOf({
-    testPushrod: testPushrod ?? null,
-    ...(checking == null ? {} : { checking }),
+    testPushrod,
+    ...(checking === null ? {} : { checking }),
   });
   return { ...usual, ends };
 }

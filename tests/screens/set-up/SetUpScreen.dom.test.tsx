@@ -102,6 +102,20 @@ describe('a new job', () => {
     expect((await setUpMade(services))?.adjuster?.rockerRatio).toBe(2.1);
   });
 
+  test('ball and hole known, the pushrod’s length stands both ways', async () => {
+    await started();
+    await type('Length of the test pushrod', '8.150');
+    const figures = { 'Ball at the lifter': '0.3125', 'Oil hole at the lifter': '0.100' };
+    for (const [label, text] of Object.entries(figures)) {
+      await type(label, text);
+      await type(label.replace('lifter', 'rocker'), text);
+    }
+    // 5/16 balls with holes of .100: .0164 at both ends together.
+    expect(screen.getByText('8.150 in tip to tip is 8.1664 in full ball.')).toBeInTheDocument();
+    await type('Oil hole at the rocker', '0.5');
+    expect(screen.getByText(/wider than the oil hole through it/)).toBeInTheDocument();
+  });
+
   test.each([
     ['Layout and firing order', 'Overhead cam', /no pushrod to carry the preload/],
     [
