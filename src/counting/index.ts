@@ -17,6 +17,8 @@ export type {
   FactKind,
   Foretold,
   Repeated,
+  SoundCheckStep,
+  SoundVerdict,
   Standing,
 } from './announce/announcement';
 export { SAID_UNPROVEN } from './announce/count';

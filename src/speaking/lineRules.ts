@@ -74,6 +74,7 @@ const RULES: Readonly<Record<FactKind, LineRule>> = {
 
   ear: TALK,
   'ear lost': LOSS,
+  'sound check': QUESTION,
 
   'not kept': ALARM,
   'kept again': ALARM,

@@ -534,5 +534,15 @@ export const moments: readonly Moment[] = [
     moment: 'another ear takes over',
     fact: { kind: 'ear', state: 'dead', why: 'network', count48: t(36), instead: 'offline' },
   },
+  { moment: 'sound check: quiet', fact: { kind: 'sound check', step: 'quiet' } },
+  { moment: 'sound check: count', fact: { kind: 'sound check', step: 'count' } },
+  {
+    moment: 'sound check: a command',
+    fact: { kind: 'sound check', step: { command: 'take it back' } },
+  },
+  { moment: 'sound check: good', fact: { kind: 'sound check', step: 'good' } },
+  { moment: 'sound check: carrier word', fact: { kind: 'sound check', step: 'carrier' } },
+  { moment: 'sound check: pedal', fact: { kind: 'sound check', step: 'pedal' } },
+  { moment: 'sound check: nothing heard', fact: { kind: 'sound check', step: 'nothing heard' } },
   { moment: 'ear dead', fact: { kind: 'ear lost', state: 'dead', why: 'network', count48: t(36) } },
 ];

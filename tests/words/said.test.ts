@@ -141,6 +141,7 @@ describe('every moment', () => {
       'no voice': true,
       ear: true,
       'ear lost': true,
+      'sound check': true,
     };
     expect([...kinds].sort()).toEqual(Object.keys(all).sort());
   });

@@ -60,6 +60,23 @@ export type EarWhy =
   | 'room quieter'
   | 'unknown';
 
+/** How a sound check ended: what to do in this room with this voice. */
+export type SoundVerdict =
+  | 'good'
+  /** Usable with the carrier word. */
+  | 'carrier'
+  /** Too noisy, or too little understood: the pedal. */
+  | 'pedal'
+  | 'nothing heard';
+
+/** What is said in a sound check. */
+export type SoundCheckStep =
+  | SoundVerdict
+  | 'quiet'
+  | 'count'
+  /** A command to say after it. */
+  | { readonly command: string };
+
 /** Where the ear hears: by the browser's own recognition, or by the app's, which needs no network. */
 export type EarKind = 'browser' | 'offline';
 
@@ -217,6 +234,7 @@ export type Fact =
   /** Without a reason: another window writes. */
   | { readonly kind: 'read only'; readonly why?: 'newer app' }
   | { readonly kind: 'no voice' }
+  | { readonly kind: 'sound check'; readonly step: SoundCheckStep }
   | {
       /** 'ear lost': it died or was shut by the noise, and the builder must turn to the pedal. */
       readonly kind: 'ear' | 'ear lost';

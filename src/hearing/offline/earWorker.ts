@@ -1,6 +1,7 @@
 import type { Grammar } from '#words';
 import type { PackSource } from './fetchPack';
 import type { PipelineEvent } from './pipeline';
+import type { VoicePrints } from './voicePrints';
 import type { FromWorker, LoadFailure, ToWorker } from './workerMessages';
 
 /** The worker as it is used here. */
@@ -22,6 +23,10 @@ export interface EarWorker {
   listen(port: MessagePort, rate: number, tell: (told: WorkerTold) => void): void;
   deaf(): void;
   follow(grammar: Grammar): void;
+  /** The builder's own words as a second opinion; null for none. */
+  know(prints: VoicePrints | null): void;
+  /** Whether prints are told of what is heard. */
+  check(on: boolean): void;
   close(): void;
 }
 
@@ -41,6 +46,8 @@ export function createEarWorker({ source, makeWorker, onProgress }: EarWorkerPar
   let loading: Promise<Loaded> | null = null;
   let isReady = false;
   let grammar: Grammar | null = null;
+  let prints: VoicePrints | null = null;
+  let checks = false;
   let tell: ((told: WorkerTold) => void) | null = null;
 
   function drop(): void {
@@ -62,6 +69,8 @@ export function createEarWorker({ source, makeWorker, onProgress }: EarWorkerPar
           case 'ready':
             isReady = true;
             if (grammar !== null) started.postMessage({ type: 'grammar', grammar });
+            started.postMessage({ type: 'know', prints });
+            started.postMessage({ type: 'check', on: checks });
             resolve('ready');
             return;
           case 'failed':
@@ -103,6 +112,14 @@ export function createEarWorker({ source, makeWorker, onProgress }: EarWorkerPar
     follow(now) {
       grammar = now;
       if (isReady) worker?.postMessage({ type: 'grammar', grammar: now });
+    },
+    know(now) {
+      prints = now;
+      if (isReady) worker?.postMessage({ type: 'know', prints });
+    },
+    check(on) {
+      checks = on;
+      if (isReady) worker?.postMessage({ type: 'check', on });
     },
     close: drop,
   };

@@ -19,7 +19,7 @@ export type Tier =
 /** Nats each tier is handicapped by, as measured on recorded numbers. */
 export const HANDICAP: Readonly<Record<Tier, number>> = {
   expected: 0,
-  ahead: 16,
+  ahead: 12,
   near: 20,
   far: 30,
   remote: 38,

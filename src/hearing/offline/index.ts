@@ -5,4 +5,7 @@
  * an ear is wanted, so it has a door of its own.
  */
 export { browserParts, canRunOffline } from './browserParts';
+export { type RunningCheck, startSoundCheck } from './createSoundCheck';
 export { createOfflineEar, type OfflineEarParts } from './offlineEar';
+export { askedFor, CHECK_COMMANDS, CHECK_NUMBERS, type SoundCheck } from './soundCheck';
+export { readVoicePrints, type VoicePrints } from './voicePrints';

@@ -8,6 +8,7 @@ import type { PackSource } from './fetchPack';
 import type { OpenCapture } from './microphone';
 import { offlineRecogniser } from './offlineRecogniser';
 import { type RoomWatch, roomHeard, unheardRoom, wordHeard } from './roomWatch';
+import type { VoicePrints } from './voicePrints';
 
 export interface OfflineEarParts {
   readonly clock: Clock;
@@ -15,6 +16,11 @@ export interface OfflineEarParts {
   readonly source: PackSource;
   makeWorker(): WorkerPort;
   openCapture: OpenCapture;
+  /** The builder's own words, as they now are and whenever they change; null for none. */
+  readonly prints?: {
+    now(): VoicePrints | null;
+    subscribe(fn: () => void): () => void;
+  };
   /** How much of what it needs is there, 0 to 1, while it is fetched for the first time. */
   onProgress?: (part: number) => void;
 }
@@ -36,6 +42,9 @@ export function createOfflineEar(parts: OfflineEarParts): Ear {
     makeWorker: parts.makeWorker,
     onProgress: (part) => parts.onProgress?.(part),
   });
+  const know = () => worker.know(parts.prints?.now() ?? null);
+  const forgetPrints = parts.prints?.subscribe(know);
+  know();
   const recogniser = offlineRecogniser({
     clock,
     worker,
@@ -133,6 +142,7 @@ export function createOfflineEar(parts: OfflineEarParts): Ear {
     },
     close() {
       asked = false;
+      forgetPrints?.();
       inner.close();
       worker.close();
     },

@@ -18,7 +18,7 @@ export interface OfflineRecogniserParts {
 }
 
 /** A microphone that gives no sound for this long was taken away, ms. */
-const SILENT_MS = 4000;
+export const MICROPHONE_SILENT_MS = 4000;
 
 /** The recogniser on this device, by its own worker: sound never leaves it. */
 export function offlineRecogniser(parts: OfflineRecogniserParts): Recogniser {
@@ -56,7 +56,7 @@ function startSession(
 
   function watch(): void {
     cancelWatch?.();
-    cancelWatch = clock.after(SILENT_MS, () => fail('audio-capture'));
+    cancelWatch = clock.after(MICROPHONE_SILENT_MS, () => fail('audio-capture'));
   }
 
   function told(what: WorkerTold): void {
@@ -130,7 +130,8 @@ function startSession(
   };
 }
 
-function codeOf(loaded: Exclude<Loaded, 'ready'>): string {
+/** The error that a worker's failure to load is told as. */
+export function codeOf(loaded: Exclude<Loaded, 'ready'>): string {
   switch (loaded) {
     case 'missing':
       return 'model-missing';

@@ -1,5 +1,6 @@
 import type { Grammar } from '#words';
 import { bandLevel, QUIETEST_DB } from './bandLevel';
+import { conditioned } from './conditioned';
 import { DENOISED_FRAME, DENOISER_RATE, type Denoiser, startDenoiser } from './denoiser';
 import type { EarPack } from './earPack';
 import {
@@ -16,6 +17,8 @@ import { noiseLevel } from './noiseLevel';
 import { type Candidate, RECOGNISED_RATE, type Recognition, startRecognition } from './recognition';
 import { judge, LEAST_VOICED, SURELY_VOICED, type Verdict } from './rejection';
 import { resampler } from './resampler';
+import { opinionOf, type VoicePrints } from './voicePrints';
+import { type WordPrint, wordPrint } from './wordPrint';
 
 /** What the pipeline tells. */
 export type PipelineEvent =
@@ -30,6 +33,8 @@ export type PipelineEvent =
       readonly voiced: number;
       /** How loud it was as it came in, dB of full scale. */
       readonly db: number;
+      /** How it sounded, while that is asked for; null else, and of what is no voice. */
+      readonly print: WordPrint | null;
     }
   /** The room between sounds, and all its noise but speech, dB of full scale, as they come in. */
   | { readonly type: 'level'; readonly db: number; readonly noiseDb: number };
@@ -41,6 +46,10 @@ export interface Pipeline {
   take(samples: Float32Array): readonly PipelineEvent[];
   /** Forgets what was being said: a microphone was opened anew. */
   reset(rate: number): void;
+  /** The builder's own words as a second opinion; null for none. */
+  know(prints: VoicePrints | null): void;
+  /** Whether prints are told of what is heard. */
+  check(on: boolean): void;
 }
 
 const FRAME = RECOGNISED_RATE / 100;
@@ -61,14 +70,27 @@ const CROWDED = 60;
 export async function startPipeline(pack: EarPack): Promise<Pipeline> {
   const denoiser = await startDenoiser(pack.denoiserWasm);
   const recognition = await startRecognition(pack);
-  let stream = streamOf(denoiser, recognition, DENOISER_RATE);
+  const voice: Voice = { prints: null, checks: false };
+  let stream = streamOf(denoiser, recognition, voice, DENOISER_RATE);
   return {
     follow: (grammar) => recognition.follow(grammar),
     take: (samples) => stream(samples),
     reset(rate) {
-      stream = streamOf(denoiser, recognition, rate);
+      stream = streamOf(denoiser, recognition, voice, rate);
+    },
+    know(prints) {
+      voice.prints = prints;
+    },
+    check(on) {
+      voice.checks = on;
     },
   };
+}
+
+/** What is known of the builder's voice. */
+interface Voice {
+  prints: VoicePrints | null;
+  checks: boolean;
 }
 
 interface Heard {
@@ -77,11 +99,17 @@ interface Heard {
   readonly voiced: number;
   readonly db: number;
   readonly candidate: Candidate | null;
+  readonly print: WordPrint | null;
 }
 
 type Stream = (samples: Float32Array) => readonly PipelineEvent[];
 
-function streamOf(denoiser: Denoiser, recognition: Recognition, rate: number): Stream {
+function streamOf(
+  denoiser: Denoiser,
+  recognition: Recognition,
+  voice: Voice,
+  rate: number,
+): Stream {
   const up = resampler(rate, DENOISER_RATE);
   const cut = framesOf(DENOISED_FRAME);
   const rawLevel = bandLevel(DENOISER_RATE);
@@ -111,36 +139,43 @@ function streamOf(denoiser: Denoiser, recognition: Recognition, rate: number): S
     const first = state.frame - kept.length;
     const [start, end] = [Math.max(0, from - first), to - first];
     const db = loudOf(levels.slice(start, end));
-    const voiced = voices.slice(start, end).filter((voice) => voice >= SURELY_VOICED).length;
+    const voiced = voices.slice(start, end).filter((sure) => sure >= SURELY_VOICED).length;
     // Decoding is dear, and a click is no voice.
-    const candidate =
-      voiced < LEAST_VOICED ? null : recognition.candidate(joined(kept.slice(start, end)));
-    return { to, voiced, db, candidate };
+    if (voiced < LEAST_VOICED) return { to, voiced, db, candidate: null, print: null };
+    const sound = joined(kept.slice(start, end));
+    const candidate = recognition.candidate(sound);
+    const asked = voice.checks || (voice.prints !== null && candidate !== null);
+    return { to, voiced, db, candidate, print: asked ? wordPrint(conditioned(sound)) : null };
   }
 
   function heard(stretch: Stretch): PipelineEvent {
-    const { voiced, db, candidate } = early?.to === stretch.to ? early : listen(stretch);
+    const { voiced, db, candidate, print } = early?.to === stretch.to ? early : listen(stretch);
     early = null;
     const crowded = stretch.from - talkedUntil < CROWDED;
-    const verdict = candidate === null ? 'nothing' : judge(candidate, { voiced, crowded });
+    const { prints, checks } = voice;
+    const opinion =
+      print === null || prints === null || candidate === null
+        ? 'none'
+        : opinionOf(print, prints, candidate.branch.words);
+    const verdict = candidate === null ? 'nothing' : judge(candidate, { voiced, crowded, opinion });
     if (voiced >= LEAST_VOICED) {
       talkedUntil = stretch.to;
       noise.drop(state.frame - stretch.from);
     }
-    return { type: 'heard', verdict, candidate, voiced, db };
+    return { type: 'heard', verdict, candidate, voiced, db, print: checks ? print : null };
   }
 
   function one(
     frame: Float32Array,
     asItCame: Float32Array | undefined,
-    voice: number,
+    chance: number,
   ): readonly PipelineEvent[] {
     keep(
       kept,
       frame.map((sample, i) => sample + AS_IT_CAME * (asItCame?.[i] ?? 0)),
       KEPT,
     );
-    keep(voices, voice, KEPT);
+    keep(voices, chance, KEPT);
     keep(levels, room.at(-1) ?? QUIETEST_DB, KEPT);
     const { state: next, event } = endpoint(state, level(frame), roomDb - WELL_BELOW_DB);
     state = next;
@@ -152,7 +187,16 @@ function streamOf(denoiser: Denoiser, recognition: Recognition, rate: number): S
       case 'too long':
         talkedUntil = event.at;
         noise.drop(LONGEST_FRAMES);
-        return [{ type: 'heard', verdict: 'nothing', candidate: null, voiced: 0, db: roomDb }];
+        return [
+          {
+            type: 'heard',
+            verdict: 'nothing',
+            candidate: null,
+            voiced: 0,
+            db: roomDb,
+            print: null,
+          },
+        ];
       case 'pausing':
         early = listen(event.stretch);
         return [];
@@ -174,9 +218,9 @@ function streamOf(denoiser: Denoiser, recognition: Recognition, rate: number): S
       if (denoised % ROOM_EVERY === 0) roomDb = quietOf(room);
       const untouched = framesAsItCame(downAsItCame(before));
       before = frame.slice();
-      const voice = denoiser.process(frame);
+      const chance = denoiser.process(frame);
       for (const [i, piece] of frames(down(frame)).entries()) {
-        events.push(...one(piece, untouched[i], voice));
+        events.push(...one(piece, untouched[i], chance));
       }
       denoised += 1;
       if (denoised % LEVEL_EVERY === 0) {

@@ -28,6 +28,12 @@ page.onmessage = ({ data }) => {
     case 'deaf':
       deaf();
       return;
+    case 'know':
+      pipeline?.know(data.prints);
+      return;
+    case 'check':
+      pipeline?.check(data.on);
+      return;
     default:
       data satisfies never;
   }

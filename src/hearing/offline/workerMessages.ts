@@ -1,5 +1,6 @@
 import type { Grammar } from '#words';
 import type { PipelineEvent } from './pipeline';
+import type { VoicePrints } from './voicePrints';
 
 /** What the page tells the worker. */
 export type ToWorker =
@@ -8,7 +9,11 @@ export type ToWorker =
   /** Sound comes at this port, at this rate, until it is closed. */
   | { readonly type: 'listen'; readonly port: MessagePort; readonly rate: number }
   | { readonly type: 'grammar'; readonly grammar: Grammar }
-  | { readonly type: 'deaf' };
+  | { readonly type: 'deaf' }
+  /** The builder's own words as a second opinion; null for none. */
+  | { readonly type: 'know'; readonly prints: VoicePrints | null }
+  /** Whether prints are told of what is heard. */
+  | { readonly type: 'check'; readonly on: boolean };
 
 /** What the worker tells the page. */
 export type FromWorker =

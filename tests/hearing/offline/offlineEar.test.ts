@@ -82,6 +82,7 @@ function rig(openCapture?: () => Promise<CapturedMicrophone>) {
     verdict,
     voiced: 30,
     db: -30,
+    print: null,
     candidate: {
       branch: { words, tier: 'expected', hearing: { kind: 'outside', waits: false } },
       fit: 0,

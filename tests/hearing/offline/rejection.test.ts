@@ -7,7 +7,7 @@ const candidate = (words: string, tier: Tier, fit: number, frames = 60) => ({
   fit,
   frames,
 });
-const spoken = { voiced: 30, crowded: false };
+const spoken = { voiced: 30, crowded: false, opinion: 'none' } as const;
 
 describe('what is taken', () => {
   test('the likelier a phrase was, the less is asked of it', () => {
@@ -22,6 +22,17 @@ describe('what is taken', () => {
   test('the next count nearly fitting is missed, never taken', () => {
     expect(judge(candidate('five', 'expected', TAKEN_FROM.expected - 0.1), spoken)).toBe('missed');
     expect(judge(candidate('five', 'expected', -4), spoken)).toBe('nothing');
+  });
+
+  test('the builder’s own words turn a near tie, and never a clear answer', () => {
+    const from = TAKEN_FROM.expected;
+    const five = (fit: number, opinion: 'agrees' | 'disagrees') =>
+      judge(candidate('five', 'expected', fit), { ...spoken, opinion });
+    expect(five(from - 0.3, 'agrees')).toBe('taken');
+    expect(five(from + 0.3, 'disagrees')).toBe('missed');
+    expect(five(from + 0.6, 'disagrees')).toBe('taken');
+    expect(five(from - 0.6, 'agrees')).toBe('missed');
+    expect(five(from - 1.5, 'agrees')).toBe('nothing');
   });
 
   test('what holds no voice is nothing, however well it fits', () => {

@@ -7,6 +7,7 @@ import * as job from './job';
 import { lines } from './pieces';
 import { refused } from './refused';
 import * as result from './result';
+import { soundCheck } from './soundCheck';
 import * as standing from './standing';
 import * as summary from './summary';
 import { teaching } from './teaching';
@@ -98,6 +99,8 @@ function lineOf(fact: Fact, context: SayingContext): string {
     case 'ear':
     case 'ear lost':
       return sayEar(fact);
+    case 'sound check':
+      return soundCheck(fact.step);
     case 'no voice':
       return 'No voice here: ticks and captions only.';
     default: {
