@@ -116,6 +116,7 @@ const services: Services = {
   },
   learnPedal: keys.learnPedal,
   learnListen: keys.learnListen,
+  learnKey: keys.learnKey,
   stopLearning: keys.stopLearning,
   forgetKeys: keys.forgetKeys,
   tryVoice: mouth.tryVoice,

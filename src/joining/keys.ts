@@ -5,15 +5,18 @@ import {
   bindKeys,
   bindLearning,
   commandFor,
+  type KeyMeaning,
   type LearnState,
+  needsStageKey,
   type PressCue,
   readKeymap,
   stripOf,
   withinStep,
+  withKey,
   withListen,
   withPedal,
 } from '#pressing';
-import type { KeysState } from '#screens';
+import type { KeyAct, KeysState } from '#screens';
 import type { SettingsStore } from '#settings';
 import type { Speaker } from '#speaking';
 import { shown } from '#words';
@@ -23,6 +26,7 @@ export interface Keys {
   readonly store: StoreApi<KeysState>;
   learnPedal(): void;
   learnListen(): void;
+  learnKey(act: KeyAct): void;
   stopLearning(): void;
   forgetKeys(): void;
 }
@@ -40,17 +44,31 @@ interface KeysParts {
 /** Keys and pedals joined to the bench. */
 export function joinKeys({ page, bench, settings, speaker, ear, onBench }: KeysParts): Keys {
   const keymap = () => readKeymap(settings.store.getState().settings.keys);
-  const strip = () => stripOf(keymap()).map(({ meaning, label }) => ({ meaning, label }));
+  const strip = () => {
+    const { pedal } = keymap();
+    const pedalIs = pedal.sendsKeyUp ? 'pedal' : 'pedal, taps only';
+    return stripOf(keymap()).map(({ meaning, label }) => ({
+      meaning: meaning === 'pedal' ? pedalIs : meaning,
+      label,
+    }));
+  };
   const pedal = () => keymap().pedal.codes;
   const store = createStore<KeysState>(() => ({
     strip: strip(),
     pedal: pedal(),
+    needsStageKey: needsStageKey(keymap()),
     holding: null,
     learning: null,
   }));
   let giveUp: (() => void) | null = null;
 
-  settings.store.subscribe(() => store.setState({ strip: strip(), pedal: pedal() }));
+  settings.store.subscribe(() =>
+    store.setState({
+      strip: strip(),
+      pedal: pedal(),
+      needsStageKey: needsStageKey(keymap()),
+    }),
+  );
 
   bindKeys({
     window: page,
@@ -88,13 +106,15 @@ export function joinKeys({ page, bench, settings, speaker, ear, onBench }: KeysP
     const [code] = codes;
     if (state.target === 'pedal')
       settings.change({ keys: withPedal(keymap(), { codes, sendsKeyUp }) });
-    else if (code !== undefined)
-      settings.change({ keys: withListen(keymap(), code), listens: 'while held' });
+    else if (code === undefined) return;
+    else if (state.target !== 'listen')
+      settings.change({ keys: withKey(keymap(), code, state.target) });
+    else settings.change({ keys: withListen(keymap(), code), listens: 'while held' });
     giveUp?.();
     giveUp = null;
   }
 
-  function learn(target: 'pedal' | 'listen'): void {
+  function learn(target: 'pedal' | 'listen' | KeyMeaning): void {
     giveUp?.();
     giveUp = bindLearning({
       window: page,
@@ -109,6 +129,7 @@ export function joinKeys({ page, bench, settings, speaker, ear, onBench }: KeysP
     store,
     learnPedal: () => learn('pedal'),
     learnListen: () => learn('listen'),
+    learnKey: learn,
     stopLearning() {
       giveUp?.();
       giveUp = null;

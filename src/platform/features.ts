@@ -65,6 +65,14 @@ export const browserFeatures: readonly BrowserFeature[] = [
     said: '‘No microphone found’ or ‘The microphone is not allowed’, with the count, and to use the pedal.',
   },
   {
+    id: 'gamepad',
+    name: 'Gamepad buttons',
+    how: "'getGamepads' in navigator",
+    detect: (page) => has(page.navigator, 'getGamepads'),
+    lost: 'A gamepad’s buttons do nothing; keys, pedals and presenters that act as a keyboard do.',
+    said: 'Shown here.',
+  },
+  {
     id: 'wake lock',
     name: 'Keeping the screen on',
     how: "'wakeLock' in navigator",

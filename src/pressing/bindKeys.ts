@@ -1,8 +1,8 @@
+import { listenForPresses } from './devices';
 import { dialogOpen, takesText } from './keptKeys';
 import type { PressInput } from './pressInput';
 import type { PressRunnerParts } from './pressRunner';
 import { runPresses } from './pressRunner';
-import { listenForKeys } from './windowKeys';
 
 /** What the binding is given: the window whose keys it takes, and a runner's parts. */
 export interface KeyBindingParts extends PressRunnerParts {
@@ -36,13 +36,13 @@ export function bindKeys(parts: KeyBindingParts): KeyBinding {
     if (!takesText(focused)) focused.blur();
   }
 
-  const stopKeys = listenForKeys(window, clock, runner.feed);
+  const stopDevices = listenForPresses(window, clock, runner.feed);
   page.addEventListener('close', onDialogClosed, true);
   return {
     feed: runner.feed,
     stop() {
       page.removeEventListener('close', onDialogClosed, true);
-      stopKeys();
+      stopDevices();
       runner.stop();
     },
   };

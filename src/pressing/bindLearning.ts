@@ -1,10 +1,10 @@
 import type { Cancel, Clock } from '#clock';
+import { listenForPresses } from './devices';
 import type { Keymap, Meaning } from './keymap';
 import { learn } from './learnReducer';
 import type { LearnState } from './learnState';
 import { startLearning } from './learnState';
 import type { PressInput } from './pressInput';
-import { listenForKeys } from './windowKeys';
 
 /** What learning a key by pressing it is given. */
 export interface LearningParts {
@@ -40,10 +40,16 @@ export function bindLearning(parts: LearningParts): () => void {
     return result.consumed;
   }
 
+  // The button that began the learning would keep Enter and Space for itself.
+  const began = window.document.activeElement;
+  if (began instanceof HTMLElement) began.blur();
+
   onState(state);
-  const stopKeys = listenForKeys(window, clock, feed);
+  const stopDevices = listenForPresses(window, clock, feed);
   return () => {
     cancelTimer?.();
-    stopKeys();
+    stopDevices();
+    const { activeElement, body } = window.document;
+    if (began instanceof HTMLElement && activeElement === body) began.focus();
   };
 }

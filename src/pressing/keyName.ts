@@ -33,6 +33,6 @@ export function keyName(code: string): string {
   if (/^(Key[A-Z]|Digit[0-9])$/.test(code)) return code.slice(-1);
   if (/^F[0-9]{1,2}$/.test(code)) return code;
   if (code.startsWith('Numpad')) return `Number pad ${spaced(code.slice(6)).toLowerCase()}`.trim();
-  if (/^Gamepad[0-9]+$/.test(code)) return `Game pad button ${code.slice(7)}`;
+  if (/^Gamepad[0-9]+$/.test(code)) return `Gamepad button ${code.slice(7)}`;
   return spaced(code);
 }

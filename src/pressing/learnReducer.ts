@@ -1,4 +1,4 @@
-import type { Keymap } from './keymap';
+import type { Keymap, Meaning } from './keymap';
 import { canMean, cannotMean, losses } from './keymapProblems';
 import type { HeldStep, LearnState, LearnWord } from './learnState';
 import { startLearning } from './learnState';
@@ -166,9 +166,15 @@ function done(
   keymap: Keymap,
 ): LearnState {
   const codes = [...new Set(seen)];
-  const word = sendsKeyUp ? 'learn: done' : 'learn: done, taps only';
+  const word = doneWord(target, sendsKeyUp);
   const learned = { codes, sendsKeyUp, problems: losses(keymap, codes, target) };
   return { target, step: 'done', word, problem: null, learned };
+}
+
+function doneWord(target: Meaning, sendsKeyUp: boolean): LearnWord {
+  if (target === 'listen') return 'learn: done, listen';
+  if (target !== 'pedal') return 'learn: done, a key';
+  return sendsKeyUp ? 'learn: done' : 'learn: done, taps only';
 }
 
 function outcome(state: LearnState, consumed: boolean): LearnOutcome {

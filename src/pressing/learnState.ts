@@ -10,6 +10,8 @@ export type LearnWord =
   | 'learn: different keys, press once'
   | 'learn: cannot be held, press once'
   | 'learn: done'
+  | 'learn: done, a key'
+  | 'learn: done, listen'
   | 'learn: done, taps only';
 
 /** A learned key or pedal. */

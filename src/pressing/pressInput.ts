@@ -1,6 +1,6 @@
 /**
  * One key event, or time passing. `at` is the clock's milliseconds.
- * `code` is a keyboard `code`; another device names its own (`Gamepad0`).
+ * `code` is a keyboard `code`; another device names its own (`Gamepad1`).
  */
 export type PressInput =
   | {

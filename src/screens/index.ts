@@ -13,6 +13,7 @@ export { hashOf, type Route, routeOf } from './route';
 export {
   type Caption,
   type EarShown,
+  type KeyAct,
   type KeysState,
   type MouthState,
   type Services,

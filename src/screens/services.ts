@@ -35,10 +35,23 @@ export interface StripItem {
   readonly label: string;
 }
 
+/** What a key can be learned for, beside the pedal and the key held to speak. */
+export type KeyAct =
+  | 'one more'
+  | 'half'
+  | 'next stage'
+  | 'zero'
+  | 'seat and accept'
+  | 'take back'
+  | 'say again'
+  | 'ear';
+
 export interface KeysState {
   readonly strip: readonly StripItem[];
   /** Codes of the pedal; two when it sends them in turn. */
   readonly pedal: readonly string[];
+  /** The pedal can only be tapped, and no key goes to the next stage. */
+  readonly needsStageKey: boolean;
   /** What letting go of the held pedal would do now; null while nothing is held. */
   readonly holding: 'next stage' | 'take back' | 'nothing' | null;
   /** Key learning under way: the sentence that says what to press; null while there is none. */
@@ -117,6 +130,8 @@ export interface Services {
   /** The ear's own log, as a file's text; empty while it was never opened. */
   earLog(): string;
   learnPedal(): void;
+  /** Learns a key or a button for this, in place of what it did. */
+  learnKey(act: KeyAct): void;
   /** Learns the key that opens the ear while it is held. */
   learnListen(): void;
   stopLearning(): void;

@@ -12,6 +12,7 @@ function pageWith(...services: string[]): Window {
   if (services.includes('voice')) page.speechSynthesis = {};
   if (services.includes('ear')) page.webkitSpeechRecognition = class {};
   if (services.includes('microphone')) navigator.mediaDevices = {};
+  if (services.includes('gamepad')) navigator.getGamepads = () => [];
   if (services.includes('windows')) page.BroadcastChannel = class {};
   if (services.includes('locks')) navigator.locks = {};
   if (services.includes('wake lock')) navigator.wakeLock = {};

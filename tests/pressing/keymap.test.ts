@@ -132,7 +132,7 @@ describe('key names', () => {
     ['Backspace', 'Backspace'],
     ['Period', 'Full stop'],
     ['AudioVolumeUp', 'Audio volume up'],
-    ['Gamepad0', 'Game pad button 0'],
+    ['Gamepad1', 'Gamepad button 1'],
     ['', 'Unnamed key'],
   ])('%s is %s', (code, expected) => {
     expect(keyName(code)).toBe(expected);

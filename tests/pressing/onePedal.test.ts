@@ -295,12 +295,12 @@ describe('one pedal', () => {
   });
 
   test('a game pad button takes the same road as a key', () => {
-    const keymap = withPedal(defaultKeymap, { codes: ['Gamepad0'], sendsKeyUp: true });
+    const keymap = withPedal(defaultKeymap, { codes: ['Gamepad1'], sendsKeyUp: true });
     expect(
       pressed(
         [
-          [0, 'down', 'Gamepad0'],
-          [1600, 'up', 'Gamepad0'],
+          [0, 'down', 'Gamepad1'],
+          [1600, 'up', 'Gamepad1'],
         ],
         { keymap },
       ),

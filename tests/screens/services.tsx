@@ -85,6 +85,7 @@ export function fakeServices(start: Route = { screen: 'jobs' }) {
     keys: createStore<KeysState>(() => ({
       strip: [{ meaning: 'one more', label: 'Space' }],
       pedal: ['PageDown'],
+      needsStageKey: false,
       holding: null,
       learning: null,
     })),
@@ -102,6 +103,7 @@ export function fakeServices(start: Route = { screen: 'jobs' }) {
     earLog: () => '{}',
     learnPedal: vi.fn(),
     learnListen: vi.fn(),
+    learnKey: vi.fn(),
     stopLearning: vi.fn(),
     forgetKeys: vi.fn(),
     tryVoice: vi.fn(),

@@ -120,14 +120,15 @@ export function seenPast(bolt: Bolt): string {
 
 /** How a step is done by key, pedal and voice. */
 export function waysOf(step: LessonStep, bolt: Bolt | null, keyFor: KeyNames): Ways {
-  const pedal = keyFor('pedal');
+  const held = keyFor('pedal');
+  const pedal = held ?? keyFor('pedal, taps only');
   const press = (meaning: string, what = '') => {
     const name = keyFor(meaning);
     return name === null ? null : `${name}${what}`;
   };
   const tap = pedal === null ? null : `${pedal}: tap it`;
-  const hold = pedal === null ? null : `${pedal}: hold until the first tone, let go`;
-  const holdLong = pedal === null ? null : `${pedal}: hold until the second tone, let go`;
+  const hold = held === null ? null : `${held}: hold until the first tone, let go`;
+  const holdLong = held === null ? null : `${held}: hold until the second tone, let go`;
   switch (step) {
     case 'wake':
       return { key: press('one more'), pedal: tap, voice: null };
@@ -169,7 +170,7 @@ export function waysOf(step: LessonStep, bolt: Bolt | null, keyFor: KeyNames): W
 
 function landingWays(bolt: Bolt | null, keyFor: KeyNames): Ways {
   const more = keyFor('one more');
-  const pedal = keyFor('pedal');
+  const pedal = keyFor('pedal') ?? keyFor('pedal, taps only');
   const taps = bolt?.teaches === 'presses' ? 'twice' : 'once';
   const each = 'each is a quarter of a quarter past';
   const half = keyFor('half');

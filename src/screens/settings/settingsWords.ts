@@ -67,6 +67,11 @@ export const settingsWords = {
   stop: 'Stop learning',
   learned: 'Done',
   forget: 'Forget learned keys',
+  needsStageKey:
+    'The pedal can only be tapped: learn a key for the next stage, or use your voice for it.',
+  learnAnother: 'Another key or gamepad button, for',
+  learnKey: 'Learn it by pressing it',
+  printStrip: 'Print the key strip',
 
   screen: 'Screen',
   shopIs: 'The shop is',

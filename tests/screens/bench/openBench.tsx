@@ -87,7 +87,13 @@ export async function openBench(
     settings: createSettings({ load: async () => null, save: async () => {} }),
     mouth: createStore<MouthState>(() => ({ captions: [], silent: null, voices: [] })),
     ear: createStore<EarShown>(() => ({ ...shutEar, ...changes.ear })),
-    keys: createStore<KeysState>(() => ({ strip: [], pedal: [], holding: null, learning: null })),
+    keys: createStore<KeysState>(() => ({
+      strip: [],
+      pedal: [],
+      needsStageKey: false,
+      holding: null,
+      learning: null,
+    })),
     route: createStore(() => ({ route: { screen: 'bench' as const, jobId: 'job' } })),
     touch: (command) => {
       sent.push(command);

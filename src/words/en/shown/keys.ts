@@ -1,6 +1,7 @@
 /** What a key does, on the strip of keys. */
 export const keys = {
   pedal: 'Pedal: tap one more, hold for the next stage, longer to take back',
+  'pedal, taps only': 'Pedal: tap one more',
   'one more': 'One more',
   half: 'Half a quarter',
   number: 'The count itself',
