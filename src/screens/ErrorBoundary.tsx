@@ -1,5 +1,6 @@
 import { Component, type ReactNode } from 'react';
 import type { Build } from './build';
+import { crashWords as words } from './crashWords';
 import { Action } from './shell/Action';
 import styles from './shell/page.module.css';
 
@@ -26,15 +27,13 @@ export class ErrorBoundary extends Component<Props, State> {
     const { version, commit } = this.props.build;
     return (
       <main role="alert" className={styles.page}>
-        <h1 className={styles.title}>This screen stopped working</h1>
-        <p>What was counted is kept on this device. Reload to go on where you were.</p>
-        <p>Reason: {this.state.reason || 'none given'}</p>
+        <h1 className={styles.title}>{words.title}</h1>
+        <p>{words.kept}</p>
+        <p>{words.reason(this.state.reason)}</p>
         <Action main onPress={() => window.location.reload()}>
-          Reload
+          {words.reload}
         </Action>
-        <p>
-          Version {version}, commit {commit}
-        </p>
+        <p>{words.build(version, commit)}</p>
       </main>
     );
   }

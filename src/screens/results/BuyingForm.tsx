@@ -78,7 +78,7 @@ function Form({ job, start }: { readonly job: JobState; readonly start: BuyingDr
         <TextField
           field="step"
           label={words.step}
-          unit="mm"
+          unit={words.mm}
           figures
           value={draft.step}
           onChange={(step) => change({ step })}

@@ -70,6 +70,7 @@ export const orderWords = {
   notOnOffer: (lengths: readonly string[]) =>
     `Fitted, but not among the lengths on offer: ${lengths.join(', ')}.`,
 
+  mm: 'mm',
   order: 'Order',
   orderColumns: {
     length: 'Length',

@@ -58,7 +58,7 @@ export function LeverDrawing({ kind, rockerRatio }: Props) {
         1
       </text>
       <text x={(PIVOT_X + valveX) / 2} y={128} textAnchor="middle" className={styles.leverWord}>
-        {`R = ${rockerRatio}`}
+        {words.lever.ratioIs(rockerRatio)}
       </text>
       <circle cx={PIVOT_X} cy={Y - 10} r={5} className={styles.outline} />
     </svg>

@@ -28,6 +28,7 @@ export const whyWords = {
     pitch: 'pitch p',
     travel: 'travel',
     arm: 'arm 1',
+    ratioIs: (ratio: number) => `R = ${ratio}`,
     ratioArm: 'arm R',
   },
   formula: { pivot: 'p × (1 + 1/R)', 'pushrod-end screw': 'p', 'valve-end screw': 'p / R' },
