@@ -28,8 +28,8 @@ describe('adjustable rockers', () => {
       { id: 'e', name: 'Exhausts', window: low, members: { kind: 'valve', valve: 'exhaust' } },
     ] as const;
     await openBench(counted(1), { setUp: { ...adjustable, groups } });
-    // The exhaust of one: 1.1 mm is 43.3 thou, 2.19 quarters: 2¼ to a quarter of one.
-    expect(screen.getByText('Stop at about 2 1/4 quarters, for 45 thou')).toBeVisible();
+    // The exhaust of one: 1.1 mm is 43.3 thou, 2.19 quarters of 19.76: 2¼ to a quarter of one.
+    expect(screen.getByText('Stop at about 2 1/4 quarters, for 44 thou')).toBeVisible();
   });
 });
 
