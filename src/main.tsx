@@ -12,6 +12,7 @@ import {
   joinPlace,
   joinPractice,
   joinPracticeLog,
+  joinSoundCheck,
   joinStore,
   type Mouth,
   saveFile,
@@ -76,7 +77,19 @@ function arrived(route: Route): void {
 }
 
 const place = joinPlace(window, arrived);
-const ear = joinEar({ page: window, bench, settings, speaker: mouth.speaker });
+const soundCheck = joinSoundCheck({
+  page: window,
+  speaker: mouth.speaker,
+  keeping,
+  shutEar: () => ear.leaveBench(),
+});
+const ear = joinEar({
+  page: window,
+  bench,
+  settings,
+  speaker: mouth.speaker,
+  prints: soundCheck.kept,
+});
 const keys = joinKeys({
   page: window,
   bench,
@@ -97,6 +110,7 @@ const services: Services = {
   ear: ear.store,
   route: place.store,
   device,
+  soundCheck,
   build,
   features: browserFeatures.map(({ name, detect, lost }) => ({
     name,

@@ -1,7 +1,7 @@
 import type { StoreApi } from 'zustand/vanilla';
 import { systemClock } from '#clock';
 import { type EarListener, webSpeech } from '#hearing';
-import { browserParts, canRunOffline, createOfflineEar } from '#hearing-offline';
+import { browserParts, canRunOffline, createOfflineEar, readVoicePrints } from '#hearing-offline';
 import type { EarShown } from '#screens';
 import type { EarChoice } from '#settings';
 import type { EarKind } from '#words';
@@ -71,6 +71,15 @@ function offlineEar(
 ): LoadedEar {
   const onProgress = (part: number) => store.setState({ fetched: part });
   const make = (listener: EarListener) =>
-    createOfflineEar({ clock: systemClock, listener, onProgress, ...browserParts(parts.page) });
+    createOfflineEar({
+      clock: systemClock,
+      listener,
+      onProgress,
+      prints: {
+        now: () => readVoicePrints(parts.prints.getState().prints),
+        subscribe: parts.prints.subscribe,
+      },
+      ...browserParts(parts.page),
+    });
   return joinedEar(parts, store, { make, tellsLevel: true, takesOver });
 }

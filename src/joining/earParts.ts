@@ -1,3 +1,4 @@
+import type { StoreApi } from 'zustand/vanilla';
 import type { Bench } from '#bench';
 import type { Announcement } from '#counting';
 import type { SettingsStore } from '#settings';
@@ -10,6 +11,8 @@ export interface EarParts {
   readonly bench: Bench;
   readonly settings: SettingsStore;
   readonly speaker: Speaker;
+  /** The builder's own words as they are kept, whatever they are. */
+  readonly prints: StoreApi<{ readonly prints: unknown }>;
 }
 
 /** An ear once its code is here. */

@@ -12,4 +12,5 @@ export { joinMouth, type Mouth } from './mouth';
 export { joinPlace, type Place } from './place';
 export { joinPractice, joinPracticeLog, type Practice } from './practice';
 export { saveFile } from './saveFile';
+export { joinSoundCheck, type SoundCheckJoint } from './soundCheck';
 export { joinStore, type Store } from './store';

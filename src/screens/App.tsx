@@ -21,6 +21,7 @@ const BeforeBuyingScreen = lazy(() => import('./before-buying'));
 const PracticeScreen = lazy(() => import('./practice'));
 const JobsScreen = lazy(() => import('./jobs'));
 const SettingsScreen = lazy(() => import('./settings'));
+const SoundCheckScreen = lazy(() => import('./sound-check'));
 const AboutScreen = lazy(() => import('./about'));
 
 /**
@@ -89,6 +90,8 @@ function Screen({ route }: { readonly route: Route }): ReactNode {
       return <JobsScreen />;
     case 'settings':
       return <SettingsScreen />;
+    case 'sound-check':
+      return <SoundCheckScreen />;
     case 'about':
       return <AboutScreen />;
     default: {

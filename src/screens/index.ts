@@ -18,4 +18,6 @@ export {
   type MouthState,
   type Services,
   ServicesProvider,
+  type SoundCheckService,
+  type SoundCheckShown,
 } from './services';

@@ -12,6 +12,8 @@ export type Route =
   | { readonly screen: 'practice' }
   | { readonly screen: 'jobs' }
   | { readonly screen: 'settings' }
+  /** The room and the builder's voice, tried for the ear. */
+  | { readonly screen: 'sound-check' }
   | { readonly screen: 'about' };
 
 /** The address of a route, from its hash on. */
@@ -28,6 +30,7 @@ export function hashOf(route: Route): string {
     case 'practice':
     case 'jobs':
     case 'settings':
+    case 'sound-check':
     case 'about':
       return `#/${route.screen}`;
     default: {
@@ -53,6 +56,7 @@ export function routeOf(hash: string): Route | null {
     case 'practice':
     case 'jobs':
     case 'settings':
+    case 'sound-check':
     case 'about':
       return { screen };
     default:

@@ -2,7 +2,7 @@ import { createContext, useContext } from 'react';
 import { useStore } from 'zustand';
 import type { StoreApi } from 'zustand/vanilla';
 import type { Bench, BenchState } from '#bench';
-import type { CommandBody, EarWhy } from '#counting';
+import type { CommandBody, EarWhy, SoundVerdict } from '#counting';
 import type { SettingsStore } from '#settings';
 import type { Shelf } from '#shelf';
 import type { Turn48 } from '#valvetrain';
@@ -97,6 +97,35 @@ export interface EarShown {
   readonly tooNoisy: boolean;
 }
 
+/** What the screens show of a sound check. */
+export interface SoundCheckShown {
+  readonly state: 'idle' | 'fetching' | 'running' | 'over' | 'failed';
+  readonly phase: 'room' | 'numbers' | 'commands' | 'over';
+  /** What the builder is to say now; null while nothing is waited for. */
+  readonly asked: string | null;
+  /** Words that are done, of how many. */
+  readonly done: number;
+  readonly of: number;
+  /** How much of the ear's own files is here while they are fetched, 0 to 1; null before. */
+  readonly fetched: number | null;
+  readonly verdict: SoundVerdict | null;
+  /** Why it could not be held. */
+  readonly why: EarWhy | null;
+  /** The builder's own words are kept on this device. */
+  readonly kept: boolean;
+  /** The last change to them could not be kept. */
+  readonly unkept: boolean;
+}
+
+/** The sound check: a count and some commands spoken to it. */
+export interface SoundCheckService {
+  readonly store: StoreApi<SoundCheckShown>;
+  start(): void;
+  stop(): void;
+  /** Deletes the builder's own words from this device. */
+  forget(): void;
+}
+
 /** A browser service the app looks for, and whether it is here. */
 export interface Feature {
   readonly name: string;
@@ -114,6 +143,7 @@ export interface Services {
   readonly ear: StoreApi<EarShown>;
   readonly route: StoreApi<{ readonly route: Route }>;
   readonly device: Device;
+  readonly soundCheck: SoundCheckService;
   readonly build: Build;
   readonly features: readonly Feature[];
   go(route: Route): void;

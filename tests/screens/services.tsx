@@ -22,6 +22,8 @@ import {
   type MouthState,
   type Services,
   ServicesProvider,
+  type SoundCheckService,
+  type SoundCheckShown,
 } from '../../src/screens/services';
 import { fakeClock } from '../fakes/clock';
 import { fakeKeeper, settled } from '../fakes/keeper';
@@ -92,6 +94,7 @@ export function fakeServices(start: Route = { screen: 'jobs' }) {
     ear: createStore<EarShown>(() => shutEar),
     route,
     device: fakeDevice(),
+    soundCheck: fakeSoundCheck(),
     build: { version: '1.2.3', commit: 'abc1234' },
     features: [{ name: 'Wake lock', here: false, without: 'The screen may go dark.' }],
     go: vi.fn((to: Route) => route.setState({ route: to })),
@@ -111,6 +114,26 @@ export function fakeServices(start: Route = { screen: 'jobs' }) {
     save: vi.fn(),
   };
   return { services, keeper, clock };
+}
+
+function fakeSoundCheck(): SoundCheckService {
+  return {
+    store: createStore<SoundCheckShown>(() => ({
+      state: 'idle',
+      phase: 'over',
+      asked: null,
+      done: 0,
+      of: 0,
+      fetched: null,
+      verdict: null,
+      why: null,
+      kept: false,
+      unkept: false,
+    })),
+    start: vi.fn(),
+    stop: vi.fn(),
+    forget: vi.fn(),
+  };
 }
 
 function fakeDevice(): Device {

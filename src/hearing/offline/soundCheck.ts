@@ -127,7 +127,7 @@ export function checkGrammar({ phase, index }: SoundCheck): Grammar {
   const counting: Grammar = {
     ...grammarFor(initial, { carrier: null }),
     stage: 'counting',
-    allowed: ['call', 'takeBack', 'hold', 'carryOn', 'ask'],
+    allowed: ['call', 'seat', 'takeBack', 'hold', 'carryOn', 'ask'],
   };
   const before = phase === 'numbers' ? CHECK_NUMBERS[index - 1] : undefined;
   const hearing = before === undefined ? null : hear(before, counting);

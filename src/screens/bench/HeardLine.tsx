@@ -5,7 +5,9 @@ import styles from './heard.module.css';
 
 /** What is being heard, as a ghost; else what was last heard and what it was taken for. */
 export function HeardLine() {
-  const { state, ghost, captions } = useStore(useServices().ear);
+  const { ear, soundCheck } = useServices();
+  const { state, ghost, captions, place } = useStore(ear);
+  const checked = useStore(soundCheck.store, ({ kept }) => kept);
   if (state !== 'open') return null;
   if (ghost !== null) {
     return (
@@ -15,6 +17,10 @@ export function HeardLine() {
     );
   }
   const last = captions.at(-1);
-  if (last === undefined) return <p className={styles.heard}>{benchWords.ear.nothingHeard}</p>;
+  if (last === undefined) {
+    const hint = place === 'on device' && !checked;
+    const { nothingHeard, notChecked } = benchWords.ear;
+    return <p className={styles.heard}>{hint ? notChecked : nothingHeard}</p>;
+  }
   return <p className={styles.heard}>{benchWords.ear.heard(last)}</p>;
 }

@@ -114,6 +114,7 @@ export const benchWords = {
     refuse: 'No: keys and pedal',
     hearing: (heard: string) => `Hearing: ${heard} …`,
     nothingHeard: 'Nothing heard yet',
+    notChecked: 'Nothing heard yet. A sound check under Settings tries the room and your voice.',
     heard: (last: Heard) => `Heard: ‘${last.heard}’${became(last)}`,
   },
   silent: {

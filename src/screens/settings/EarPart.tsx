@@ -12,7 +12,7 @@ const EARS = ['automatic', 'browser', 'offline', 'none'] as const;
 
 /** How the app listens, and what it may do for it. */
 export function EarPart() {
-  const { settings, ear, learnListen, earLog, save } = useServices();
+  const { settings, ear, learnListen, earLog, save, go } = useServices();
   const { whichEar, earOnWaking, listens, carrier, mayLeave, measuresRoom, keys } = useSettings();
   const { state, why } = useStore(ear);
   const [noLog, setNoLog] = useState(false);
@@ -69,6 +69,7 @@ export function EarPart() {
         />
       </div>
       <div className={styles.buttons}>
+        <Action onPress={() => go({ screen: 'sound-check' })}>{words.soundCheck}</Action>
         <Action onPress={learnListen}>{words.learnListen}</Action>
         <Action onPress={saveLog}>{words.saveEarLog}</Action>
       </div>

@@ -52,6 +52,7 @@ export const settingsWords = {
   mayLeave: 'Speech may leave this device',
   measuresRoom:
     'Measure the room’s noise while listening (not on phones that share the microphone)',
+  soundCheck: 'Sound check: try the room and your voice',
   learnListen: 'Learn the key to hold while speaking',
   noListenKey:
     'No key is learned yet: the ear’s own key opens it, and shuts it when pressed again.',

@@ -55,6 +55,7 @@ export const otherScreens: readonly { readonly name: string; readonly hash: stri
   { name: 'before', hash: '#/before' },
   { name: 'jobs', hash: '#/jobs' },
   { name: 'settings', hash: '#/settings' },
+  { name: 'sound-check', hash: '#/sound-check' },
   { name: 'about', hash: '#/about' },
 ];
 

@@ -58,6 +58,8 @@ describe('the ear on the bench', () => {
     const { ear } = await benchWith();
     ear({ state: 'open' });
     expect(screen.getByText('Nothing heard yet')).toBeVisible();
+    ear({ place: 'on device' });
+    expect(screen.getByText(/^Nothing heard yet\. A sound check under Settings/)).toBeVisible();
     ear({ ghost: { heard: 'fo', understood: null, count48: null } });
     expect(screen.getByText('Hearing: fo …')).toBeVisible();
     ear({

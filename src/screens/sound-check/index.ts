@@ -1,0 +1,1 @@
+export { SoundCheckScreen as default } from './SoundCheckScreen';
