@@ -131,7 +131,12 @@ export function joinedEar(
 
 /** A service that would now send speech elsewhere has failed on this device. */
 function insteadOf(notice: EarNotice, instead: EarKind): EarNotice {
-  return { ...notice, why: notice.why === 'notice' ? 'unknown' : notice.why, instead };
+  return {
+    ...notice,
+    state: 'dead',
+    why: notice.why === 'notice' ? 'unknown' : notice.why,
+    instead,
+  };
 }
 
 /** The ghost with the count it would be, where it is one. */

@@ -30,9 +30,8 @@ export interface LoadedEar {
 
 /** What the ear has to say of itself, as an announcement. */
 export function told(notice: EarNotice): Announcement {
-  const { state, why, instead } = notice;
-  const dead = state === 'dead' && instead === undefined;
-  const lost = dead || why === 'too loud' || why === 'room louder';
+  const { state, why } = notice;
+  const lost = state === 'dead' || why === 'too loud' || why === 'room louder';
   return {
     fact: { kind: lost ? 'ear lost' : 'ear', ...notice },
     cue: lost ? 'refused' : 'soft',

@@ -1,7 +1,7 @@
-import { mkdtemp, rm } from 'node:fs/promises';
+import { mkdtemp, readdir, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 import { deployed } from './deployment';
 import { type Browser, firstPage, openApp, openBrowser } from './harness';
 import { type SpokenPhrase, writeTrack } from './spokenTrack';
@@ -11,6 +11,7 @@ import { pressesApart } from './steps/pressesApart';
 import { scriptedVoice } from './steps/scriptedVoice';
 import { setUpByKeys } from './steps/setUpByKeys';
 import { labelledCount } from './steps/spelled';
+import { goTo } from './steps/stages';
 
 let folder = '';
 beforeAll(async () => {
@@ -83,4 +84,51 @@ test('C9: numbers that sound while the app speaks move no count', async () => {
   await page.getByText('not taken: say it again').first().waitFor({ timeout: 20_000 });
   await page.waitForTimeout(4000);
   expect(await countShown(page)).toBe('3');
+});
+
+test('a sound check by voice alone ends with a verdict, is kept, and is deleted when asked', async () => {
+  const path = join(folder, 'check.wav');
+  const numbers = 'one two three four five six seven eight nine ten eleven twelve'.split(' ');
+  await writeTrack(path, [
+    ...said(5500, 'one'),
+    ...said(1000, ...numbers.slice(1)),
+    ...said(1500, 'rocker seated', 'take it back', 'say again', 'hold on', 'carry on'),
+    ...said(1500, "what's left"),
+  ]);
+  const browser = await openBrowser({ args: microphone(path) });
+  const page = await firstPage(browser);
+  await openApp(page);
+  await goTo(page, '#/sound-check');
+  await page.getByRole('button', { name: 'Begin the sound check' }).click();
+  await page.getByText('Quiet, please').waitFor({ timeout: 30_000 });
+  await page.getByText('take it back', { exact: true }).waitFor({ timeout: 40_000 });
+  await page.getByText(/^(Good|Usable: use the carrier word)$/).waitFor({ timeout: 40_000 });
+  await page.getByText('Your words from a sound check are kept on this device.').waitFor();
+  await page.reload();
+  await page.getByRole('button', { name: 'Delete them' }).click();
+  await page.getByText('None of your words are kept.').waitFor();
+  await page.reload();
+  await page.getByText('None of your words are kept.').waitFor();
+});
+
+test('with the ear’s own files damaged the browser’s ear takes over, and it is said', async () => {
+  const browser = await openBrowser({ args: microphone(join(folder, 'none.wav')) });
+  const server = await deployed();
+  const files = await readdir(join(inject('appFolder'), 'assets'));
+  const pack = files.find((name) => /^ear-.*\.bin$/.test(name));
+  await server.spoil(`assets/${pack}`);
+  const page = await firstPage(browser);
+  await page.goto(server.url);
+  await demoAtRest(page);
+  const press = pressesApart(page);
+  await press('Space');
+  await press('NumpadDivide');
+  await page
+    .getByText('The ear’s own files are damaged. The browser’s own ear takes over.')
+    .first()
+    .waitFor({ timeout: 30_000 });
+  // Its service is elsewhere: it asks first.
+  await page.getByText('Your speech would leave this device', { exact: true }).waitFor();
+  await page.close();
+  browser.faults.splice(0, Infinity);
 });

@@ -532,7 +532,7 @@ export const moments: readonly Moment[] = [
   },
   {
     moment: 'another ear takes over',
-    fact: { kind: 'ear', state: 'dead', why: 'network', count48: t(36), instead: 'offline' },
+    fact: { kind: 'ear lost', state: 'dead', why: 'network', count48: t(36), instead: 'offline' },
   },
   { moment: 'sound check: quiet', fact: { kind: 'sound check', step: 'quiet' } },
   { moment: 'sound check: count', fact: { kind: 'sound check', step: 'count' } },
