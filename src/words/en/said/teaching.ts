@@ -21,7 +21,10 @@ export function teaching(fact: Fact): string {
     case 'how far?':
       return 'Nothing, a bit past, half or just shy; each tap is a quarter of a quarter.';
     case 'read':
-      return 'Tightening on to torque adds no preload, so it is never counted.';
+      // A checking pushrod is opened under a rocker already torqued down.
+      return fact.figures.lengthMm === undefined
+        ? 'Tightening on to torque adds no preload, so it is never counted.'
+        : 'Screw it right in again before the next valve.';
     case 'restarted':
       return 'What was counted before stays in the log.';
     case 'taken back':
