@@ -8,6 +8,7 @@ import { useBench, useServices } from './services';
 import { Action } from './shell/Action';
 import { NavBar } from './shell/NavBar';
 import { NoticeStrip } from './shell/NoticeStrip';
+import { Page } from './shell/Page';
 import styles from './shell/shell.module.css';
 import { shellWords as words } from './shell/shellWords';
 import { useOpenJob } from './shell/useOpenJob';
@@ -108,12 +109,12 @@ function WithJob({ jobId, children }: { readonly jobId: string; readonly childre
   if (opened === 'open') return children;
   if (opened !== 'unreadable' && opened !== 'unknown') return <Wait sentence={words.opening} />;
   return (
-    <main className={styles.wait} role="alert">
-      <p>{words[opened]}</p>
+    <Page title={words.notOpened}>
+      <p role="alert">{words[opened]}</p>
       <Action main onPress={() => go({ screen: 'jobs' })}>
         {words.toJobs}
       </Action>
-    </main>
+    </Page>
   );
 }
 

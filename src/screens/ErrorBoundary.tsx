@@ -26,10 +26,12 @@ export class ErrorBoundary extends Component<Props, State> {
     if (!this.state.failed) return this.props.children;
     const { version, commit } = this.props.build;
     return (
-      <main role="alert" className={styles.page}>
+      <main className={styles.page}>
         <h1 className={styles.title}>{words.title}</h1>
-        <p>{words.kept}</p>
-        <p>{words.reason(this.state.reason)}</p>
+        <div role="alert">
+          <p>{words.kept}</p>
+          <p>{words.reason(this.state.reason)}</p>
+        </div>
         <Action main onPress={() => window.location.reload()}>
           {words.reload}
         </Action>

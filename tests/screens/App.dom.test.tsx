@@ -14,7 +14,9 @@ test('shows the screen the route names, and goes where the bar is pressed', asyn
   expect(screen.getByRole('link', { name: 'Jobs' })).toHaveAttribute('aria-current', 'page');
   expect(screen.queryByRole('link', { name: 'Bench' })).toBeNull();
   await user.click(screen.getByRole('link', { name: 'About' }));
-  expect(await screen.findByRole('heading', { name: 'About', level: 1 })).toBeVisible();
+  const about = await screen.findByRole('heading', { name: 'About', level: 1 });
+  expect(about).toHaveFocus();
+  expect(document.title).toBe('About · Turncaller');
 });
 
 test('opens the job its route names; the bench then has the page to itself', async () => {
@@ -26,6 +28,8 @@ test('opens the job its route names; the bench then has the page to itself', asy
   expect(screen.getByRole('link', { name: 'Bench' })).toBeVisible();
   act(() => services.go({ screen: 'bench', jobId: jobId! }));
   expect(screen.queryByRole('navigation')).toBeNull();
+  expect(screen.getByRole('heading', { level: 1 })).toHaveFocus();
+  expect(document.title).toBe('Bench · Turncaller');
   expect(services.bench.store.getState().jobId).toBe(jobId);
 });
 

@@ -34,7 +34,7 @@ test('says what happened, that the count is kept, which build it is, and reloads
   const alert = screen.getByRole('alert');
   expect(alert).toHaveTextContent('the dial has no mark');
   expect(alert).toHaveTextContent('What was counted is kept on this device');
-  expect(alert).toHaveTextContent('Version 1.2.3, commit abc1234');
+  expect(screen.getByRole('main')).toHaveTextContent('Version 1.2.3, commit abc1234');
   await userEvent.click(screen.getByRole('button', { name: 'Reload' }));
   expect(reload).toHaveBeenCalledTimes(1);
 });

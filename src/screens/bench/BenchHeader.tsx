@@ -3,6 +3,8 @@ import { engineSummary, setUpOf, stageOf } from '#counting';
 import { shown } from '#words';
 import { StateTag } from '../pieces/StateTag';
 import { useBench, useServices } from '../services';
+import { shellWords } from '../shell/shellWords';
+import { useArrival } from '../shell/useArrival';
 import { benchTitle, placeInWalk } from './benchFigures';
 import { benchWords } from './benchWords';
 import { EarTag } from './EarTag';
@@ -15,9 +17,12 @@ export function BenchHeader() {
   const place = placeInWalk(job);
   const { read, wanted } = engineSummary(job);
   const title = benchTitle(job, stage);
+  const heading = useArrival(shellWords.bench);
   return (
     <header className={styles.header}>
-      <h1 className={styles.title}>{title === '' ? shown.stages[stage] : title}</h1>
+      <h1 className={styles.title} tabIndex={-1} ref={heading}>
+        {title === '' ? shown.stages[stage] : title}
+      </h1>
       <p className={styles.place}>
         <span className={styles.jobName}>{setUpOf(job)?.name}</span>
         <span className={styles.along}>

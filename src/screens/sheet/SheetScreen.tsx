@@ -5,6 +5,7 @@ import { useBench, useServices, useSettings } from '../services';
 import { Action } from '../shell/Action';
 import { exportName } from '../shell/exportFile';
 import { Page } from '../shell/Page';
+import { useArrival } from '../shell/useArrival';
 import { NotesForm } from './NotesForm';
 import { Paper } from './Paper';
 import { SchemeChoice } from './SchemeChoice';
@@ -18,6 +19,7 @@ export function SheetScreen() {
   const { units } = useSettings();
   const job = useBench((state) => state.job);
   const [scheme, setScheme] = useState<Scheme | null>(null);
+  const heading = useArrival(words.title);
   const sheet = useMemo(() => jobSheet(job, scheme ?? undefined), [job, scheme]);
   if (sheet === null) {
     return (
@@ -30,7 +32,9 @@ export function SheetScreen() {
   return (
     <main className={styles.page}>
       <div className={styles.desk}>
-        <h1 className={styles.title}>{words.of(name)}</h1>
+        <h1 className={styles.title} tabIndex={-1} ref={heading}>
+          {words.of(name)}
+        </h1>
         <div className={styles.actions}>
           <Action main onPress={() => window.print()}>
             {words.print}

@@ -1,5 +1,6 @@
 /** Words of the frame around the screens, English. */
 export const shellWords = {
+  pageTitle: (screen: string) => `${screen} · Turncaller`,
   nav: 'Screens',
   bench: 'Bench',
   results: 'Results',
@@ -11,6 +12,7 @@ export const shellWords = {
   about: 'About',
   fetching: 'Fetching this screen…',
   opening: 'Opening the job…',
+  notOpened: 'No job opened',
   unreadable: 'This job can’t be read on this device. Its log is left as it is.',
   unknown: 'That job is not on this device. Open another, or import its file.',
   notices: 'Notices',
