@@ -211,7 +211,7 @@ function streamOf(
 
   return (samples) => {
     const events: PipelineEvent[] = [];
-    for (const frame of cut(up(samples))) {
+    for (const frame of cut(up(finite(samples)))) {
       const came = rawLevel(frame);
       keep(room, came, ROOM_OVER);
       noise.add(came);
@@ -229,6 +229,13 @@ function streamOf(
     }
     return events;
   };
+}
+
+/** One broken sample would spoil every one after it: the filters remember. */
+function finite(samples: Float32Array): Float32Array {
+  return samples.every(Number.isFinite)
+    ? samples
+    : samples.map((sample) => (Number.isFinite(sample) ? sample : 0));
 }
 
 function keep<T>(list: T[], one: T, most: number): void {
