@@ -10,7 +10,7 @@ import { ensureChromium } from '../chromium.mjs';
  * @typedef {{
  *   url: string,
  *   version: string,
- *   device: (options?: { viewport?: { width: number, height: number } }) => Promise<Device>,
+ *   device: (options?: { viewport?: { width: number, height: number }, more?: readonly string[] }) => Promise<Device>,
  *   close: () => Promise<void>,
  * }} App
  * @typedef {{ page: import('playwright-core').Page, close: () => Promise<void> }} Device
@@ -43,12 +43,12 @@ export async function servedApp() {
       await server.close();
       await rm(outDir, { recursive: true, force: true });
     },
-    async device({ viewport = { width: 1024, height: 768 } } = {}) {
+    async device({ viewport = { width: 1024, height: 768 }, more = [] } = {}) {
       const profile = await mkdtemp(join(tmpdir(), 'turncaller-device-'));
       const context = await chromium.launchPersistentContext(profile, {
         executablePath: chosen.path,
         headless: false,
-        args,
+        args: [...args, ...more],
         viewport,
       });
       const page = context.pages()[0] ?? (await context.newPage());
