@@ -45,7 +45,7 @@ function Run() {
   if (step === 'done') return <PracticeDone />;
   return (
     <div className={styles.run}>
-      <p className={styles.lead}>{words.lead}</p>
+      {step === 'wake' && <p className={styles.lead}>{words.lead}</p>}
       <section className={styles.engine} aria-label={words.bolt}>
         <h2>
           {words.stepOf(bolt === null ? bolts.length : bolts.indexOf(bolt) + 1, bolts.length)}

@@ -10,6 +10,7 @@ import { LifterStep } from './LifterStep';
 import { PushrodStep } from './PushrodStep';
 import { RockerStep } from './RockerStep';
 import { ScopeStep } from './ScopeStep';
+import { ScreenStep } from './ScreenStep';
 import styles from './set-up.module.css';
 import { setUpWords as words } from './setUpWords';
 import type { SetUpForm } from './useSetUpForm';
@@ -45,6 +46,7 @@ export function SetUpFields({ form, children }: Props) {
       <CamStep form={form} />
       <WalkStep form={form} />
       <CallingStep form={form} />
+      <ScreenStep />
       <section className={styles.end} aria-live="polite">
         <Missing form={form} />
         {children}

@@ -112,6 +112,9 @@ export const setUpWords = {
 
   ...lifterWords,
   ...measuringWords,
+  screenStep: 'Screen',
+  screenUnknown: 'how large it is, and from how far the count then reads',
+  screenReads: (metres: string) => `the count reads from about ${metres} m`,
   callingStep: 'Calling and help',
   callingNow: (draft: Pick<Draft, 'calling' | 'degrees' | 'hands'>) =>
     `${draft.calling === 'strokes' ? `strokes of ${draft.degrees}°` : draft.calling}, ${draft.hands}`,
