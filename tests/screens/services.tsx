@@ -116,7 +116,7 @@ export function fakeServices(start: Route = { screen: 'jobs' }) {
   return { services, keeper, clock };
 }
 
-function fakeSoundCheck(): SoundCheckService {
+export function fakeSoundCheck(): SoundCheckService {
   return {
     store: createStore<SoundCheckShown>(() => ({
       state: 'idle',

@@ -14,7 +14,7 @@ import { createSettings } from '#settings';
 import { valvesOf } from '#valvetrain';
 import { fakeClock } from '../../fakes/clock';
 import { engine, windowInThou } from '../../valvetrain/samples';
-import { shutEar } from '../services';
+import { fakeSoundCheck, shutEar } from '../services';
 
 const v8 = engine([1, 8, 4, 3, 6, 5, 7, 2]);
 
@@ -94,6 +94,7 @@ export async function openBench(
       holding: null,
       learning: null,
     })),
+    soundCheck: fakeSoundCheck(),
     route: createStore(() => ({ route: { screen: 'bench' as const, jobId: 'job' } })),
     touch: (command) => {
       sent.push(command);
