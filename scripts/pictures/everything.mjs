@@ -118,9 +118,13 @@ async function otherStates(page, take, taker) {
     .first()
     .waitFor();
   await take('jobs-compared', true);
-  for (const button of await page.getByRole('button', { name: /^Discard / }).all())
-    await button.click();
-  await page.waitForTimeout(400);
+  await goTo(page, '#/settings');
+  await goTo(page, '#/jobs');
+  const discard = page.getByRole('button', { name: /^Discard / });
+  while ((await discard.count()) > 0) {
+    await discard.first().click();
+    await page.waitForTimeout(400);
+  }
   await take('jobs-empty', true);
 }
 

@@ -134,8 +134,13 @@ test('every screen and every main stage of the bench: accessible, and no sideway
   await page.getByText('That job is not on this device.').waitFor();
   await look('no such job');
   await goTo(page, '#/jobs');
-  for (const button of await page.getByRole('button', { name: /^Discard / }).all())
-    await button.click();
+  const discard = page.getByRole('button', { name: /^Discard / });
+  const jobs = await discard.count();
+  expect(jobs).toBe(2);
+  for (let left = jobs; left > 0; left -= 1) {
+    await discard.first().click();
+    await expect.poll(() => discard.count()).toBe(left - 1);
+  }
   await look('jobs, discarded');
   expect(found).toEqual({});
   expect(looked).toBe(30);
@@ -198,4 +203,31 @@ test('the count is readable at three metres: its drawn height at the two big siz
   expect(small).toBeGreaterThanOrEqual(96);
   // Nothing else of that colour was taken for it.
   expect(large).toBeLessThan(400);
+});
+
+/** How wide the bar of an open question is drawn half way through its time, as a share of itself. */
+async function halfWay(page: Page): Promise<number> {
+  return page.evaluate(() => {
+    const [running] = document.getAnimations();
+    const drawn = running?.effect instanceof KeyframeEffect ? running.effect.target : null;
+    if (!running || !drawn || document.getAnimations().length !== 1) return Number.NaN;
+    running.currentTime = 5000;
+    return new DOMMatrix(getComputedStyle(drawn).transform).a;
+  });
+}
+
+test('reduced motion: nothing moves, and the question goes when its time is over all the same', async () => {
+  const browser = await openBrowser();
+  const page = await firstPage(browser);
+  await openApp(page);
+  await demoAtRest(page);
+  const press = pressesApart(page);
+  await press('Space');
+  await press('Numpad9');
+  const question = page.getByRole('button', { name: 'Yes: 9' });
+  await question.waitFor();
+  expect(await halfWay(page)).toBeCloseTo(0.5, 2);
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  expect(await halfWay(page)).toBe(1);
+  await question.waitFor({ state: 'detached', timeout: 12_000 });
 });
