@@ -31,8 +31,11 @@ test('the practice run by keys: three bolts, one of them mended, and what was ri
   const page = await firstPage(browser);
   await openApp(page);
   await demoAtRest(page);
-  const before = await jobsListed(page);
   const press = pressesApart(page);
+  await press('Space');
+  const last = page.locator('section[aria-label="Said"] [aria-live]');
+  await expect.poll(() => last.textContent()).toMatch(/^Back at six exhaust/);
+  const before = await jobsListed(page);
   const presses = async (...codes: string[]) => {
     for (const code of codes) await press(code);
   };
@@ -41,6 +44,8 @@ test('the practice run by keys: three bolts, one of them mended, and what was ri
   await page.getByRole('button', { name: 'Practice run' }).click();
 
   await isAt(page, 'wake');
+  // Nothing that was said in the other job stands here.
+  expect(await last.textContent()).toBe('What the app says stands here too.');
   await press('Space');
   await isAt(page, 'zero');
   await press('Numpad0');

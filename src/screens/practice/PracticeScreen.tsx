@@ -35,7 +35,9 @@ export function PracticeScreen() {
 function Run() {
   const job = useBench((state) => state.job);
   const resting = useBench((state) => state.resting);
-  const captions = useFreshCaptions();
+  const fresh = useFreshCaptions();
+  // At rest nothing said in another job stands here, least of all where to turn its crank.
+  const captions = resting ? [] : fresh;
   const question = useOpenQuestion();
   const notice = useEarNotice();
   const step = lessonStep(job, resting);
