@@ -3,7 +3,7 @@ const LOUDEST_RMS = 0.08;
 /** How long that stretch is, samples at 16 kHz: 100 ms. */
 const LOUDEST_OVER = 1600;
 /** Noise laid under everything: the model has never met digital silence. */
-const UNDER_RMS = 0.0016;
+const UNDER_RMS = 0.005;
 /** No louder than this many times. */
 const MOST_GAIN = 300;
 

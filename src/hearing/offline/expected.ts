@@ -5,7 +5,7 @@ import type { Grammar, Hearing } from '#words';
 export type Tier =
   /** What the work leads to next. */
   | 'expected'
-  /** The count again, or the one after the next: one call may have been missed. */
+  /** The one after the next: a call may have been missed. */
   | 'ahead'
   /** Would make sense. */
   | 'near'
@@ -48,7 +48,8 @@ function tierOfCall(to48: number, { count48, calling, stage }: Grammar): Tier {
   if (stage !== 'counting') return 'remote';
   const units = (to48 - count48) / unitOf(calling);
   if (units === 1) return 'expected';
-  if (units === 0 || units === 2) return 'ahead';
-  if (units > 0 && units < 2) return 'near';
+  if (units === 2) return 'ahead';
+  // Said again it changes nothing: it may not stand in the next count's way.
+  if (units >= 0 && units < 2) return 'near';
   return Math.abs(units) <= FAR_UNITS ? 'far' : 'remote';
 }
