@@ -1,7 +1,7 @@
 // Speech to measure the ear with: a folder of the caller's, Debian's recorded prompts, and its voices.
 import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
-import { ensureProgram, fliteSays, readWav } from './ear-voices.mjs';
+import { ensureProgram, festivalSays, fliteSays, readWav } from './ear-voices.mjs';
 
 /**
  * @typedef {{ name: string, human: boolean, takes: ReadonlyMap<number, readonly Sound[]> }} Speaker
@@ -11,6 +11,11 @@ import { ensureProgram, fliteSays, readWav } from './ear-voices.mjs';
 
 const PROMPTS = '/usr/share/asterisk/sounds/en_US_f_Allison';
 const VOICES = ['slt', 'rms', 'awb', 'kal16'];
+const FESTIVAL = /** @type {const} */ ([
+  ['hts', 'cmu_us_slt_arctic_hts'],
+  ['kal', 'kal_diphone'],
+  ['ked', 'ked_diphone'],
+]);
 const WORDS = 'one two three four five six seven eight nine ten eleven twelve'.split(' ');
 
 /** Silence cut off both ends. @param {Sound} sound @returns {Sound} */
@@ -63,9 +68,25 @@ function voices() {
   }));
 }
 
+/** Festival's voices, where they are installed. @returns {Speaker[]} */
+function festivals() {
+  return FESTIVAL.flatMap(([name, voice]) => {
+    const said = WORDS.map((word) => festivalSays(word, voice));
+    const takes = said.flatMap((sound, i) =>
+      sound === null ? [] : [/** @type {const} */ ([i + 1, [trimmed(sound)]])],
+    );
+    return takes.length === 0 ? [] : [{ name, human: false, takes: new Map(takes) }];
+  });
+}
+
 /** @param {string | undefined} folder @returns {Speaker[]} */
 export function speakers(folder) {
-  return [...(folder === undefined ? [] : inFolder(folder)), ...prompts(), ...voices()];
+  return [
+    ...(folder === undefined ? [] : inFolder(folder)),
+    ...prompts(),
+    ...voices(),
+    ...festivals(),
+  ];
 }
 
 /** Talk that is not for the ear: recorded prompts that say no number, and made-up sentences. */

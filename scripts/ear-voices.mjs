@@ -102,3 +102,22 @@ export function fliteSays(text, voice) {
     rmSync(folder, { recursive: true, force: true });
   }
 }
+
+/**
+ * What festival makes of a text with one of its voices; null where it or the voice is not here.
+ * @param {string} text
+ * @param {string} voice
+ * @returns {Sound | null}
+ */
+export function festivalSays(text, voice) {
+  const folder = mkdtempSync(join(tmpdir(), 'turncaller-voice-'));
+  const path = join(folder, 'said.wav');
+  try {
+    spawnSync('text2wave', ['-eval', `(voice_${voice})`, '-o', path], { input: text });
+    return readWav(path);
+  } catch {
+    return null;
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}

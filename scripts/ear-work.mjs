@@ -68,6 +68,8 @@ export async function hearingBench() {
       at += 60_000;
       follow();
     },
+    /** What is listened for now. */
+    grammar: () => words.grammarFor(job, { carrier }),
     /** At a count already, as if called. @param {number} quarters */
     standAt(quarters) {
       this.zero();

@@ -1,7 +1,7 @@
 // npm run ear -- [FOLDER] [--walks N] [--valves N] [--minutes N] [--speakers a,b] [--noises clean,…]: plays speech and noise through
 // the app's own offline ear, in plain Node, and prints how much of it was heard rightly. FOLDER holds
 // files SPEAKER-NUMBER-TAKE.wav of spoken numbers; Debian's prompts and voices are added where they
-// are, or may be installed. Everything random comes of one seed, which is printed.
+// are, or may be installed. With --beside the distribution's pocketsphinx hears the same. Everything random comes of one seed, which is printed.
 import { existsSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { ensureInstalled } from './installed.mjs';
@@ -10,6 +10,7 @@ ensureInstalled();
 const { loadTs } = await import('./load-ts.mjs');
 const { clicks, pink, random, shop } = await import('./ear-noise.mjs');
 const { speakers, talk } = await import('./ear-speech.mjs');
+const { besides, isBeside } = await import('./ear-beside.mjs');
 const { hearingBench } = await import('./ear-work.mjs');
 
 const { values, positionals } = parseArgs({
@@ -22,6 +23,7 @@ const { values, positionals } = parseArgs({
     noises: { type: 'string' },
     seed: { type: 'string', default: '20251' },
     verbose: { type: 'boolean', default: false },
+    beside: { type: 'boolean', default: false },
   },
 });
 const [folder] = positionals;
@@ -61,6 +63,9 @@ function room({ noise, snrDb }, seconds, rate, chance) {
   );
 }
 
+/** @type {{ sound: import('./ear-voices.mjs').Sound, number: number }[]} */
+let besideSaid = [];
+
 /** @typedef {{ right: number, wrong: number, asked: number, missed: number, delays: number[] }} Tally */
 /** @returns {Tally} */
 const nothing = () => ({ right: 0, wrong: 0, asked: 0, missed: 0, delays: [] });
@@ -87,6 +92,7 @@ function walk(speaker, condition) {
       const said = atLevel(take.samples, rate, SPEECH_DB);
       const from = Math.round(BEFORE_S * rate);
       for (const [i, sample] of said.entries()) sound[from + i] = (sound[from + i] ?? 0) + sample;
+      if (values.beside) besideSaid.push({ sound: { samples: sound, rate }, number });
       const { heard, before, after } = bench.play({ samples: sound, rate }, BEFORE_S + lengthS);
       const kind = verdictOf(before, after, number, heard);
       tally[kind] += 1;
@@ -200,6 +206,13 @@ const delays = [];
 const noises = values.noises?.split(',');
 for (const condition of CONDITIONS.filter(({ name }) => noises?.includes(name) ?? true)) {
   const tallies = all.map((speaker) => ({ speaker, tally: walk(speaker, condition) }));
+  if (values.beside && isBeside()) {
+    bench.standAt(2);
+    const { right, wrong, missed } = await besides(besideSaid, bench.grammar());
+    const beside = { right, wrong, asked: 0, missed, delays: [] };
+    console.log(`${'pocketsphinx'.padEnd(13)}${condition.name.padEnd(9)}${row(beside)}`);
+  }
+  besideSaid = [];
   for (const { speaker, tally } of tallies) {
     console.log(`${speaker.name.padEnd(12)}${condition.name.padEnd(10)}${row(tally)}`);
     delays.push(...tally.delays);
