@@ -11,6 +11,8 @@ export interface EarSettings {
   readonly mayLeave: boolean;
   /** Open until shut, or only while a key is held. */
   readonly listens: 'open' | 'while held';
+  /** How long after its end the app's own voice was still heard in a sound check, ms. */
+  readonly tailMs?: number;
 }
 
 /** One reading of what was said. */

@@ -11,6 +11,7 @@ import {
   measureRoom,
   webSpeech,
 } from '#hearing';
+import { readVoicePrints } from '#hearing-offline';
 import type { EarShown } from '#screens';
 import type { Settings } from '#settings';
 import type { Speaker } from '#speaking';
@@ -42,7 +43,7 @@ export interface EarMaking {
 
 /** An ear joined to the bench, the mouth and the settings; what it shows goes to the store. */
 export function joinedEar(
-  { page, bench, settings, speaker }: EarParts,
+  { page, bench, settings, speaker, prints }: EarParts,
   store: StoreApi<EarShown>,
   { make, tellsLevel, takesOver }: EarMaking,
 ): LoadedEar {
@@ -73,7 +74,8 @@ export function joinedEar(
   let closed = false;
 
   function configure({ headset, mayLeave, listens }: Settings): void {
-    ear.configure({ headset, mayLeave, listens });
+    const tailMs = readVoicePrints(prints.getState().prints)?.tailMs;
+    ear.configure({ headset, mayLeave, listens, ...(tailMs === undefined ? {} : { tailMs }) });
     ear.follow(job(), carrier());
   }
 
@@ -101,6 +103,7 @@ export function joinedEar(
     }),
     bench.store.subscribe(() => ear.follow(job(), carrier())),
     settings.store.subscribe(({ settings: now }) => configure(now)),
+    prints.subscribe(() => configure(chosen())),
     tellMouth(speaker, (line) => ear.mouth(line)),
   ];
   configure(chosen());

@@ -37,6 +37,18 @@ describe('speech over the app’s own voice', () => {
     expect(after.given()).toEqual(['call']);
   });
 
+  test('C9: a speaker that was measured to lag covers speech for as long', async () => {
+    const rig = await openRig('counting');
+    rig.ear.configure({ headset: false, mayLeave: true, listens: 'open', tailMs: 780 });
+    rig.ear.mouth('Four, seventy-eight.');
+    rig.clock.advance(1500);
+    rig.ear.mouth(null);
+    rig.recogniser.plays([860, speech], [300, interim(0, 'five')], [600, final(0, 'five')]);
+    expect(rig.given()).toEqual(['doubt']);
+    rig.recogniser.plays([900, speech], [300, interim(1, 'five')], [600, final(1, 'five')]);
+    expect(rig.given()).toEqual(['doubt', 'call']);
+  });
+
   test('C9: the app’s own words coming back, late too, are no speech of the builder’s', async () => {
     const rig = await openRig('counting');
     rig.ear.mouth('Four, seventy-eight.');

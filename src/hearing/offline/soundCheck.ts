@@ -28,6 +28,10 @@ export interface SoundCheck {
   readonly since: number | null;
   /** The app's own voice, or its echo, may be heard until then, ms. */
   readonly deafUntil: number;
+  /** When the app's voice last ended, ms; null while it speaks or before it has. */
+  readonly mouthEndedAt: number | null;
+  /** How long after its end the app's own voice was still heard, ms; null where it never was. */
+  readonly tailMs: number | null;
   readonly noiseDb: number | null;
   readonly heard: readonly Said[];
   readonly verdict: SoundVerdict | null;
@@ -69,6 +73,8 @@ export const noCheck: SoundCheck = {
   index: 0,
   since: null,
   deafUntil: 0,
+  mouthEndedAt: null,
+  tailMs: null,
   noiseDb: null,
   heard: [],
   verdict: null,
@@ -82,6 +88,8 @@ const COMMAND_MS = 4500;
 const FIRST_MS = 8000;
 /** After the app's voice, its echo and a wireless speaker's lag, ms. */
 const TAIL_MS = 400;
+/** More than any speaker lags, ms: the builder spoke at once. */
+const LONGEST_TAIL_MS = 2000;
 /** The silence that ends a word, ms. */
 const HANG_MS = 220;
 
@@ -94,7 +102,8 @@ export function reduceCheck(check: SoundCheck, input: CheckInput): CheckOutcome 
     case 'mouth': {
       const since = input.busy ? null : (check.since ?? at);
       const deafUntil = input.busy ? Number.POSITIVE_INFINITY : at + TAIL_MS;
-      return { check: { ...check, since, deafUntil }, say: null };
+      const mouthEndedAt = input.busy ? null : at;
+      return { check: { ...check, since, deafUntil, mouthEndedAt }, say: null };
     }
     case 'level':
       return roomOver(
@@ -103,8 +112,9 @@ export function reduceCheck(check: SoundCheck, input: CheckInput): CheckOutcome 
       );
     case 'heard': {
       const began = at - input.lastedMs - HANG_MS;
+      if (began < ownVoiceUntil(check)) return { check: echoHeard(check, at), say: null };
       const answers = check.phase === 'numbers' || check.phase === 'commands';
-      if (!answers || check.since === null || began < check.deafUntil) return { check, say: null };
+      if (!answers || check.since === null) return { check, say: null };
       return answered(check, input);
     }
     case 'time':
@@ -114,6 +124,18 @@ export function reduceCheck(check: SoundCheck, input: CheckInput): CheckOutcome 
       return never;
     }
   }
+}
+
+/** Sound that began before then is the app's own. */
+function ownVoiceUntil({ mouthEndedAt, deafUntil }: SoundCheck): number {
+  return mouthEndedAt === null ? deafUntil : Math.max(mouthEndedAt, deafUntil);
+}
+
+/** The app heard itself: how long after it had ended its line tells how far its speaker lags. */
+function echoHeard(check: SoundCheck, at: number): SoundCheck {
+  const { mouthEndedAt, tailMs } = check;
+  const lag = mouthEndedAt === null ? 0 : at - HANG_MS - mouthEndedAt;
+  return { ...check, tailMs: Math.max(tailMs ?? 0, Math.min(LONGEST_TAIL_MS, Math.max(0, lag))) };
 }
 
 /** What the builder is to say now; null while nothing is waited for. */
@@ -214,7 +236,7 @@ function levelOf(heard: readonly Said[]): number {
  * The builder's own words out of a check that is over; null where there are too few. Where every
  * number was noticed, their order says which is which, heard rightly or not.
  */
-export function printsOf({ heard, verdict }: SoundCheck): VoicePrints | null {
+export function printsOf({ heard, verdict, tailMs }: SoundCheck): VoicePrints | null {
   if (verdict !== 'good' && verdict !== 'carrier') return null;
   const counted = heard.filter(({ asked }) => CHECK_NUMBERS.includes(asked)).length;
   const inOrder = counted === CHECK_NUMBERS.length;
@@ -222,5 +244,6 @@ export function printsOf({ heard, verdict }: SoundCheck): VoicePrints | null {
     const sure = right || (inOrder && CHECK_NUMBERS.includes(asked));
     return sure && print !== null ? [{ words: asked, print }] : [];
   });
-  return words.length < 2 ? null : { v: 1, words, db: levelOf(heard) };
+  if (words.length < 2) return null;
+  return { v: 1, words, db: levelOf(heard), ...(tailMs === null ? {} : { tailMs }) };
 }

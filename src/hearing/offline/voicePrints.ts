@@ -7,6 +7,8 @@ export interface VoicePrints {
   readonly words: readonly VoicePrint[];
   /** How loud they came in, dB of full scale. */
   readonly db: number;
+  /** How long after its end the app's own voice was still heard, ms; absent where it never was. */
+  readonly tailMs?: number;
 }
 
 export interface VoicePrint {
@@ -44,7 +46,9 @@ export function readVoicePrints(kept: unknown): VoicePrints | null {
   const { db } = kept;
   if (typeof db !== 'number' || !Number.isFinite(db)) return null;
   const words = kept.words.flatMap((one) => readPrint(one) ?? []).slice(0, MOST_WORDS);
-  return words.length === 0 ? null : { v: 1, words, db };
+  if (words.length === 0) return null;
+  const { tailMs } = kept;
+  return { v: 1, words, db, ...(isFigure(tailMs) && tailMs >= 0 ? { tailMs } : {}) };
 }
 
 function readPrint(one: unknown): VoicePrint | null {

@@ -138,6 +138,20 @@ describe('the sound check', () => {
     expect(now().heard).toEqual([]);
   });
 
+  test('how far the app’s own voice lags behind its end is measured and kept', () => {
+    const { begin, feed, passes, answers, now } = rig();
+    begin();
+    feed({ type: 'mouth', busy: true });
+    passes(1);
+    feed({ type: 'mouth', busy: false });
+    passes(1);
+    // Ended 780 ms after the mouth had, and begun before that.
+    feed({ type: 'heard', words: null, lastedMs: 1500, db: -20, print });
+    expect(now().heard).toEqual([]);
+    answers();
+    expect(printsOf(now())?.tailMs).toBe(780);
+  });
+
   test('no answer at all ends it, and says so', () => {
     const { begin, passes, now, said, took } = rig();
     begin();
