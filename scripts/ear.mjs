@@ -1,7 +1,7 @@
 // npm run ear -- [FOLDER] [--walks N] [--valves N] [--minutes N] [--speakers a,b] [--noises clean,…]: plays speech and noise through
 // the app's own offline ear, in plain Node, and prints how much of it was heard rightly. FOLDER holds
 // files SPEAKER-NUMBER-TAKE.wav of spoken numbers; Debian's prompts and voices are added where they
-// are, or may be installed. With --beside the distribution's pocketsphinx hears the same. Everything random comes of one seed, which is printed.
+// are, or may be installed; --session FILE plays one recorded session instead. With --beside the distribution's pocketsphinx hears the same. Everything random comes of one seed, which is printed.
 import { existsSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { ensureInstalled } from './installed.mjs';
@@ -11,6 +11,7 @@ const { loadTs } = await import('./load-ts.mjs');
 const { clicks, pink, random, shop } = await import('./ear-noise.mjs');
 const { speakers, talk } = await import('./ear-speech.mjs');
 const { besides, isBeside } = await import('./ear-beside.mjs');
+const { replaySession } = await import('./ear-session.mjs');
 const { hearingBench } = await import('./ear-work.mjs');
 
 const { values, positionals } = parseArgs({
@@ -24,8 +25,14 @@ const { values, positionals } = parseArgs({
     seed: { type: 'string', default: '20251' },
     verbose: { type: 'boolean', default: false },
     beside: { type: 'boolean', default: false },
+    session: { type: 'string' },
+    carrier: { type: 'boolean', default: false },
   },
 });
+if (values.session !== undefined) {
+  await replaySession(values.session, values.carrier ? 'count' : null);
+  process.exit(0);
+}
 const [folder] = positionals;
 if (folder !== undefined && !existsSync(folder)) {
   console.error(`There is no folder ${folder}. Usage: npm run ear FOLDER`);

@@ -7,6 +7,7 @@ import {
   joinDevice,
   joinDiagnostics,
   joinEar,
+  joinEarRecording,
   joinKeys,
   joinMouth,
   joinPlace,
@@ -77,6 +78,7 @@ function arrived(route: Route): void {
 }
 
 const place = joinPlace(window, arrived);
+const recording = joinEarRecording(keeping, (name, bytes) => saveFile(document, name, bytes));
 const soundCheck = joinSoundCheck({
   page: window,
   speaker: mouth.speaker,
@@ -89,6 +91,7 @@ const ear = joinEar({
   settings,
   speaker: mouth.speaker,
   prints: soundCheck.kept,
+  recording,
 });
 const keys = joinKeys({
   page: window,
@@ -111,6 +114,7 @@ const services: Services = {
   route: place.store,
   device,
   soundCheck,
+  recording: recording.service,
   build,
   features: browserFeatures.map(({ name, detect, lost }) => ({
     name,

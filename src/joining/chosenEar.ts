@@ -75,6 +75,11 @@ function offlineEar(
       clock: systemClock,
       listener,
       onProgress,
+      recording: {
+        wanted: () => parts.recording.store.getState().wanted,
+        subscribe: parts.recording.store.subscribe,
+        keep: parts.recording.keep,
+      },
       prints: {
         now: () => readVoicePrints(parts.prints.getState().prints),
         subscribe: parts.prints.subscribe,

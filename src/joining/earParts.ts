@@ -4,6 +4,7 @@ import type { Announcement } from '#counting';
 import type { SettingsStore } from '#settings';
 import type { Speaker } from '#speaking';
 import type { EarNotice } from '#words';
+import type { RecordingJoint } from './earRecording';
 
 /** What an ear is joined to. */
 export interface EarParts {
@@ -13,6 +14,7 @@ export interface EarParts {
   readonly speaker: Speaker;
   /** The builder's own words as they are kept, whatever they are. */
   readonly prints: StoreApi<{ readonly prints: unknown }>;
+  readonly recording: RecordingJoint;
 }
 
 /** An ear once its code is here. */

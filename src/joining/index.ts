@@ -7,6 +7,7 @@
 export { joinDevice } from './device';
 export { joinDiagnostics } from './diagnostics';
 export { type EarJoint, joinEar } from './ear';
+export { joinEarRecording, type RecordingJoint } from './earRecording';
 export { joinKeys, type Keys } from './keys';
 export { joinMouth, type Mouth } from './mouth';
 export { joinPlace, type Place } from './place';

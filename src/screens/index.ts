@@ -16,6 +16,8 @@ export {
   type KeyAct,
   type KeysState,
   type MouthState,
+  type RecordingService,
+  type RecordingShown,
   type Services,
   ServicesProvider,
   type SoundCheckService,

@@ -126,6 +126,27 @@ export interface SoundCheckService {
   forget(): void;
 }
 
+/** What the screens show of a recorded session of the ear. */
+export interface RecordingShown {
+  /** The next session is taken down. */
+  readonly wanted: boolean;
+  /** How long the kept one is; null where none is kept. */
+  readonly seconds: number | null;
+  /** The device would not keep it. */
+  readonly unkept: boolean;
+}
+
+/** A session of the ear that needs no network, taken down when asked for. */
+export interface RecordingService {
+  readonly store: StoreApi<RecordingShown>;
+  /** Looks for one kept before. */
+  look(): void;
+  want(on: boolean): void;
+  /** Hands it to the builder as a sound file. */
+  hand(): void;
+  forget(): void;
+}
+
 /** A browser service the app looks for, and whether it is here. */
 export interface Feature {
   readonly name: string;
@@ -144,6 +165,7 @@ export interface Services {
   readonly route: StoreApi<{ readonly route: Route }>;
   readonly device: Device;
   readonly soundCheck: SoundCheckService;
+  readonly recording: RecordingService;
   readonly build: Build;
   readonly features: readonly Feature[];
   go(route: Route): void;

@@ -1,6 +1,7 @@
 import type { Grammar } from '#words';
 import type { PackSource } from './fetchPack';
 import type { PipelineEvent } from './pipeline';
+import type { EarRecording } from './recorder';
 import type { VoicePrints } from './voicePrints';
 import type { FromWorker, LoadFailure, ToWorker } from './workerMessages';
 
@@ -27,6 +28,8 @@ export interface EarWorker {
   know(prints: VoicePrints | null): void;
   /** Whether prints are told of what is heard. */
   check(on: boolean): void;
+  /** Whether what is listened to is taken down as well. */
+  record(on: boolean): void;
   close(): void;
 }
 
@@ -38,16 +41,20 @@ export interface EarWorkerParts {
   makeWorker(): WorkerPort;
   /** How much of the pack is there, 0 to 1. */
   onProgress(part: number): void;
+  /** What was listened to, as it was asked to be taken down. */
+  onRecorded?(recording: EarRecording): void;
 }
 
 /** One worker at a time, made by the parts. */
-export function createEarWorker({ source, makeWorker, onProgress }: EarWorkerParts): EarWorker {
+export function createEarWorker(parts: EarWorkerParts): EarWorker {
+  const { source, makeWorker, onProgress } = parts;
   let worker: WorkerPort | null = null;
   let loading: Promise<Loaded> | null = null;
   let isReady = false;
   let grammar: Grammar | null = null;
   let prints: VoicePrints | null = null;
   let checks = false;
+  let records = false;
   let tell: ((told: WorkerTold) => void) | null = null;
 
   function drop(): void {
@@ -71,11 +78,15 @@ export function createEarWorker({ source, makeWorker, onProgress }: EarWorkerPar
             if (grammar !== null) started.postMessage({ type: 'grammar', grammar });
             started.postMessage({ type: 'know', prints });
             started.postMessage({ type: 'check', on: checks });
+            started.postMessage({ type: 'record', on: records });
             resolve('ready');
             return;
           case 'failed':
             drop();
             resolve(data.why);
+            return;
+          case 'recorded':
+            parts.onRecorded?.(data.recording);
             return;
           case 'events':
             tell?.(data.events);
@@ -120,6 +131,10 @@ export function createEarWorker({ source, makeWorker, onProgress }: EarWorkerPar
     check(on) {
       checks = on;
       if (isReady) worker?.postMessage({ type: 'check', on });
+    },
+    record(on) {
+      records = on;
+      if (isReady) worker?.postMessage({ type: 'record', on });
     },
     close: drop,
   };

@@ -7,5 +7,6 @@
 export { browserParts, canRunOffline } from './browserParts';
 export { type RunningCheck, startSoundCheck } from './createSoundCheck';
 export { createOfflineEar, type OfflineEarParts } from './offlineEar';
+export { type EarRecording, isRecording, MOST_RECORDED_S, wavOf } from './recorder';
 export { askedFor, CHECK_COMMANDS, CHECK_NUMBERS, type SoundCheck } from './soundCheck';
 export { readVoicePrints, type VoicePrints } from './voicePrints';

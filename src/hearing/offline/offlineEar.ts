@@ -7,6 +7,7 @@ import { createEarWorker, type WorkerPort } from './earWorker';
 import type { PackSource } from './fetchPack';
 import type { OpenCapture } from './microphone';
 import { offlineRecogniser } from './offlineRecogniser';
+import type { EarRecording } from './recorder';
 import { type RoomWatch, roomHeard, unheardRoom, wordHeard } from './roomWatch';
 import type { VoicePrints } from './voicePrints';
 
@@ -20,6 +21,12 @@ export interface OfflineEarParts {
   readonly prints?: {
     now(): VoicePrints | null;
     subscribe(fn: () => void): () => void;
+  };
+  /** Whether what it listens to is taken down, and who keeps that. */
+  readonly recording?: {
+    wanted(): boolean;
+    subscribe(fn: () => void): () => void;
+    keep(recording: EarRecording): void;
   };
   /** How much of what it needs is there, 0 to 1, while it is fetched for the first time. */
   onProgress?: (part: number) => void;
@@ -41,8 +48,12 @@ export function createOfflineEar(parts: OfflineEarParts): Ear {
     source: parts.source,
     makeWorker: parts.makeWorker,
     onProgress: (part) => parts.onProgress?.(part),
+    onRecorded: (recording) => parts.recording?.keep(recording),
   });
   const know = () => worker.know(parts.prints?.now() ?? null);
+  const record = () => worker.record(parts.recording?.wanted() ?? false);
+  const forgetWish = parts.recording?.subscribe(record);
+  record();
   const forgetPrints = parts.prints?.subscribe(know);
   know();
   const recogniser = offlineRecogniser({
@@ -143,6 +154,7 @@ export function createOfflineEar(parts: OfflineEarParts): Ear {
     close() {
       asked = false;
       forgetPrints?.();
+      forgetWish?.();
       inner.close();
       worker.close();
     },

@@ -1,5 +1,6 @@
 import { fetchPack, type PackSource } from './fetchPack';
 import { type Pipeline, startPipeline } from './pipeline';
+import { type Recorder, recorder } from './recorder';
 import type { FromWorker, ToWorker } from './workerMessages';
 
 // The worker: everything that listens, off the page's own thread.
@@ -13,6 +14,8 @@ const PROGRESS_STEP = 0.02;
 
 let pipeline: Pipeline | null = null;
 let sound: MessagePort | null = null;
+let records = false;
+let taking: Recorder | null = null;
 
 page.onmessage = ({ data }) => {
   switch (data.type) {
@@ -30,6 +33,9 @@ page.onmessage = ({ data }) => {
       return;
     case 'know':
       pipeline?.know(data.prints);
+      return;
+    case 'record':
+      records = data.on;
       return;
     case 'check':
       pipeline?.check(data.on);
@@ -62,7 +68,9 @@ function listen(port: MessagePort, rate: number): void {
   deaf();
   pipeline?.reset(rate);
   sound = port;
+  taking = records ? recorder(rate) : null;
   port.onmessage = ({ data }: MessageEvent<Float32Array>) => {
+    taking?.take(data);
     const events = pipeline?.take(data) ?? [];
     if (events.length > 0) page.postMessage({ type: 'events', events });
   };
@@ -71,4 +79,7 @@ function listen(port: MessagePort, rate: number): void {
 function deaf(): void {
   sound?.close();
   sound = null;
+  const recording = taking?.done() ?? null;
+  taking = null;
+  if (recording !== null) page.postMessage({ type: 'recorded', recording });
 }

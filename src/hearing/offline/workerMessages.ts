@@ -1,5 +1,6 @@
 import type { Grammar } from '#words';
 import type { PipelineEvent } from './pipeline';
+import type { EarRecording } from './recorder';
 import type { VoicePrints } from './voicePrints';
 
 /** What the page tells the worker. */
@@ -13,12 +14,15 @@ export type ToWorker =
   /** The builder's own words as a second opinion; null for none. */
   | { readonly type: 'know'; readonly prints: VoicePrints | null }
   /** Whether prints are told of what is heard. */
-  | { readonly type: 'check'; readonly on: boolean };
+  | { readonly type: 'check'; readonly on: boolean }
+  /** What is listened to from now on is also taken down, until it is not listened to any more. */
+  | { readonly type: 'record'; readonly on: boolean };
 
 /** What the worker tells the page. */
 export type FromWorker =
   | { readonly type: 'progress'; readonly part: number }
   | { readonly type: 'ready' }
+  | { readonly type: 'recorded'; readonly recording: EarRecording }
   | { readonly type: 'failed'; readonly why: LoadFailure }
   | { readonly type: 'events'; readonly events: readonly PipelineEvent[] };
 

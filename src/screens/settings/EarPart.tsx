@@ -5,6 +5,7 @@ import { useServices, useSettings } from '../services';
 import { Action } from '../shell/Action';
 import { Choice } from '../shell/Choice';
 import { Tick } from '../shell/Tick';
+import { RecordingPart } from './RecordingPart';
 import styles from './settings.module.css';
 import { settingsWords as words } from './settingsWords';
 
@@ -73,6 +74,7 @@ export function EarPart() {
         <Action onPress={learnListen}>{words.learnListen}</Action>
         <Action onPress={saveLog}>{words.saveEarLog}</Action>
       </div>
+      <RecordingPart />
       {noLog ? <p role="status">{words.noEarLog}</p> : null}
     </section>
   );

@@ -57,6 +57,15 @@ export const settingsWords = {
   noListenKey:
     'No key is learned yet: the ear’s own key opens it, and shuts it when pressed again.',
   saveEarLog: 'Save the ear’s log',
+  recordLead:
+    'A session of the ear that needs no network can be recorded, ten minutes at most. It stays on this device until you save or delete it.',
+  record: 'Record the next session of the ear',
+  recorded: (minutes: number, seconds: number) =>
+    `A session of ${minutes} min ${seconds} s is kept on this device.`,
+  recordUnkept:
+    'The recording could not be kept on this device: save it before this page is closed.',
+  saveRecording: 'Save the recording',
+  deleteRecording: 'Delete the recording',
   noEarLog: 'The ear has heard nothing since this page was opened: there is no log.',
 
   keys: 'Keys and pedal',

@@ -94,3 +94,26 @@ test('the ear: how it listens, what it may do, and its log only when there is on
   act(() => services.ear.setState({ state: 'dead', why: 'network' }));
   expect(screen.getByText(/^The speech service can’t be reached/)).toBeVisible();
 });
+
+test('a session of the ear is recorded only when asked for, and saved or deleted from here', async () => {
+  const { services } = fakeServices();
+  draw(<SettingsScreen />, services);
+  expect(services.recording.look).toHaveBeenCalled();
+  expect(screen.queryByRole('button', { name: 'Delete the recording' })).toBeNull();
+  await user.click(screen.getByLabelText('Record the next session of the ear'));
+  expect(services.recording.want).toHaveBeenCalledWith(true);
+  act(() => services.recording.store.setState({ seconds: 83.4, unkept: true }));
+  expect(screen.getByText('A session of 1 min 23 s is kept on this device.')).toBeVisible();
+  expect(screen.getByRole('alert')).toHaveTextContent(/could not be kept/);
+  await user.click(screen.getByRole('button', { name: 'Save the recording' }));
+  expect(services.recording.hand).toHaveBeenCalledTimes(1);
+  await user.click(screen.getByRole('button', { name: 'Delete the recording' }));
+  expect(services.recording.forget).toHaveBeenCalledTimes(1);
+});
+
+test('the sound check is reached from the ear’s part', async () => {
+  const { services } = fakeServices();
+  draw(<SettingsScreen />, services);
+  await user.click(screen.getByRole('button', { name: /^Sound check/ }));
+  expect(services.go).toHaveBeenCalledWith({ screen: 'sound-check' });
+});
