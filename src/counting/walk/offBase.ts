@@ -1,4 +1,4 @@
-import { sameValve, type ValveId, valveAt } from '#valvetrain';
+import { type ValveId, valveAt, valveKey } from '#valvetrain';
 import type { CrankPosition } from '../events';
 import type { Reading } from '../readings';
 import type { SetUp } from '../setUp';
@@ -37,14 +37,15 @@ export function openOffBase(state: JobState): OffBase | null {
 
 /** The newest reading of each valve of this round, where it was taken off base circle. */
 export function offBaseNow(state: JobState): readonly OffBase[] {
-  const newest = state.readings
-    .filter(({ round }) => round === state.round.number)
-    .filter(({ valve }, place, all) => !all.slice(place + 1).some(named(valve)));
-  return newest.flatMap((reading) => offBase(state, reading) ?? []);
-}
-
-function named(valve: ValveId | null): (reading: Reading) => boolean {
-  return (reading) => valve !== null && reading.valve !== null && sameValve(reading.valve, valve);
+  // A valve read anew keeps the place of its newest reading.
+  const newest = new Map<string, Reading>();
+  for (const reading of state.readings) {
+    if (reading.valve === null || reading.round !== state.round.number) continue;
+    const key = valveKey(reading.valve);
+    newest.delete(key);
+    newest.set(key, reading);
+  }
+  return [...newest.values()].flatMap((reading) => offBase(state, reading) ?? []);
 }
 
 function offBaseAt(
