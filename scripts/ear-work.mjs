@@ -68,6 +68,27 @@ export async function hearingBench() {
       at += 60_000;
       follow();
     },
+    /**
+     * Knows these words as in a sound check: each is played by itself, and its print kept.
+     * @param {readonly { words: string, sound: Sound }[]} said nothing: no prints
+     */
+    know(said) {
+      pipeline.know(null);
+      pipeline.check(true);
+      follow();
+      const words = said.flatMap(({ words, sound }) => {
+        pipeline.reset(sound.rate);
+        const print = pipeline
+          .take(sound.samples)
+          .flatMap((/** @type {any} */ event) =>
+            event.type === 'heard' ? (event.print ?? []) : [],
+          );
+        return print.length === 1 ? [{ words, print: print[0] }] : [];
+      });
+      pipeline.check(false);
+      if (words.length > 0) pipeline.know({ v: 1, db: 0, words });
+      return words.length;
+    },
     /** What is listened for now. */
     grammar: () => words.grammarFor(job, { carrier }),
     /** At a count already, as if called. @param {number} quarters */

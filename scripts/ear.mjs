@@ -1,7 +1,8 @@
 // npm run ear -- [FOLDER] [--walks N] [--valves N] [--minutes N] [--speakers a,b] [--noises clean,…]: plays speech and noise through
 // the app's own offline ear, in plain Node, and prints how much of it was heard rightly. FOLDER holds
 // files SPEAKER-NUMBER-TAKE.wav of spoken numbers; Debian's prompts and voices are added where they
-// are, or may be installed; --session FILE plays one recorded session instead. With --beside the distribution's pocketsphinx hears the same. Everything random comes of one seed, which is printed.
+// are, or may be installed; --session FILE plays one recorded session instead. With --checked each speaker
+// has a sound check first, by the first take of each number. With --beside the distribution's pocketsphinx hears the same. Everything random comes of one seed, which is printed.
 import { existsSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { ensureInstalled } from './installed.mjs';
@@ -25,6 +26,7 @@ const { values, positionals } = parseArgs({
     seed: { type: 'string', default: '20251' },
     verbose: { type: 'boolean', default: false },
     beside: { type: 'boolean', default: false },
+    checked: { type: 'boolean', default: false },
     session: { type: 'string' },
     carrier: { type: 'boolean', default: false },
   },
@@ -54,6 +56,7 @@ const CONDITIONS = [
 const SPEECH_DB = -26;
 const BEFORE_S = 0.7;
 const AFTER_S = 0.7;
+const NUMBERS = 'one two three four five six seven eight nine ten eleven twelve'.split(' ');
 
 /** @param {Float32Array} samples @param {number} rate @param {number} db */
 function atLevel(samples, rate, db) {
@@ -85,6 +88,7 @@ function walk(speaker, condition) {
   const tally = nothing();
   const chance = random(seed + speaker.name.length + condition.name.length);
   const rate = [...speaker.takes.values()][0]?.[0]?.rate ?? 8000;
+  bench.know(values.checked ? checkOf(speaker, rate, chance) : []);
   bench.open({ rate });
   bench.play({ samples: room(condition, 2, rate, chance), rate });
   for (let valve = 0; valve < Number(values.walks) * Number(values.valves); valve += 1) {
@@ -92,7 +96,9 @@ function walk(speaker, condition) {
     const most = 4 + Math.floor(chance() * 5);
     for (let number = 1; number <= most; number += 1) {
       const takes = speaker.takes.get(number) ?? [];
-      const take = takes[Math.floor(chance() * takes.length)];
+      // What was said in the sound check is not said again at work.
+      const first = values.checked ? 1 : 0;
+      const take = takes[first + Math.floor(chance() * (takes.length - first))];
       if (take === undefined) continue;
       const lengthS = take.samples.length / rate;
       const sound = room(condition, BEFORE_S + lengthS + AFTER_S, rate, chance);
@@ -113,6 +119,21 @@ function walk(speaker, condition) {
     }
   }
   return tally;
+}
+
+/** The first take of each number, in a quiet room. @param {import('./ear-speech.mjs').Speaker} speaker @param {number} rate @param {() => number} chance */
+function checkOf({ takes }, rate, chance) {
+  const [quiet] = CONDITIONS;
+  return [...takes].flatMap(([number, [take]]) => {
+    const words = NUMBERS[number - 1];
+    if (take === undefined || words === undefined || quiet === undefined) return [];
+    const sound = room(quiet, 2 + take.samples.length / rate + 1, rate, chance);
+    const said = atLevel(take.samples, rate, SPEECH_DB);
+    for (const [i, sample] of said.entries()) {
+      sound[2 * rate + i] = (sound[2 * rate + i] ?? 0) + sample;
+    }
+    return [{ words, sound: { samples: sound, rate } }];
+  });
 }
 
 /**

@@ -66,6 +66,8 @@ export async function startRecognition(pack: EarPack): Promise<Recognition> {
     candidate(samples) {
       if (waiting !== null) follow(waiting);
       waiting = null;
+      // Nothing is listened for yet: a decoder without a grammar gives up for good.
+      if (branches.size === 0) return null;
       const heard = conditioned(samples);
       const said = decode(phrases, heard);
       const branch = branches.get(said.words);

@@ -123,6 +123,19 @@ describe('whatever sound comes', () => {
   });
 });
 
+test('speech before anything is listened for is nothing, and what comes after is heard', async () => {
+  const fresh = await startPipeline(await earPack());
+  const { samples, rate } = inRoom(five);
+  fresh.reset(rate);
+  expect(fresh.take(samples).filter(({ type }) => type === 'heard')).toMatchObject([
+    { verdict: 'nothing', candidate: null },
+  ]);
+  fresh.follow(grammarFor(benchAt('counting').state(), { carrier: null }));
+  expect(fresh.take(samples).filter(({ type }) => type === 'heard')).toMatchObject([
+    { verdict: 'taken' },
+  ]);
+}, 60_000);
+
 test('in minutes of noise with words in it memory does not grow', () => {
   const { samples, rate } = inRoom(five);
   const loud = noise(samples.length, 0.02, 99);
