@@ -6,7 +6,7 @@ import { plainLines as lines } from './steps/lines';
 import { pressesApart } from './steps/pressesApart';
 import { expectResults } from './steps/results';
 import { type ScriptedEar, scriptedEar } from './steps/scriptedEar';
-import { scriptedVoice } from './steps/scriptedVoice';
+import { linesSaid, scriptedVoice } from './steps/scriptedVoice';
 import { setUpByKeys } from './steps/setUpByKeys';
 import { labelledCount } from './steps/spelled';
 import { withoutOfflineEar } from './steps/withoutOfflineEar';
@@ -408,7 +408,7 @@ test('C9: the app’s own voice coming back never counts, and a number over it i
   const browser = await openBrowser();
   const page = await firstPage(browser);
   const ear = await scriptedEar(page);
-  await scriptedVoice(page, 900);
+  await scriptedVoice(page, 1500);
   await openApp(page);
   const press = pressesApart(page);
   const bench = benchHands(page);
@@ -421,6 +421,7 @@ test('C9: the app’s own voice coming back never counts, and a number over it i
   await bench.shows(labelledCount(4));
   // In the pause the app speaks the count, and its own words come back while it does.
   await page.getByText('Four quarters: seventy-nine thousandths, fits.').waitFor();
+  const before = await linesSaid(page);
   // A service tells what it heard a moment after it sounded.
   await page.waitForTimeout(500);
   await ear.says('four quarters seventy nine thousandths');
@@ -428,13 +429,13 @@ test('C9: the app’s own voice coming back never counts, and a number over it i
     .getByText('Heard: ‘four quarters seventy nine thousandths’, my own voice', { exact: true })
     .waitFor();
   // The rest of it comes back when the line is over, and is still the app's.
-  await page.waitForTimeout(450);
+  await expect.poll(() => linesSaid(page), { interval: 15 }).toBeGreaterThan(before);
   await ear.says('79 thousandths fits');
   await page.getByText('Heard: ‘79 thousandths fits’, my own voice', { exact: true }).waitFor();
   await bench.shows(labelledCount(4));
   expect(await page.getByText('in doubt').count()).toBe(0);
   // Another count, and a number called over the app's voice: not taken, never silent.
-  await page.waitForTimeout(1500);
+  await page.waitForTimeout(2000);
   await press('Space');
   await page.getByText('Five quarters: ninety-nine thousandths.').waitFor();
   await page.waitForTimeout(500);
@@ -443,7 +444,7 @@ test('C9: the app’s own voice coming back never counts, and a number over it i
   await bench.shows(labelledCount(5));
   await page.getByText('in doubt').waitFor();
   // While in doubt a spoken seat is asked back with its number.
-  await page.waitForTimeout(1500);
+  await page.waitForTimeout(2000);
   await ear.says('rocker seated');
   await page.getByText('Something was missed. Seated at 5?').waitFor();
 });

@@ -28,6 +28,7 @@ export async function scriptedVoice(page: Page, lineMs: number): Promise<void> {
             () => {
               if (mine !== cancelled) return;
               speaking = false;
+              Reflect.set(window, 'linesSaid', Number(Reflect.get(window, 'linesSaid') ?? 0) + 1);
               line.onend?.();
             },
             line.text.trim() === '' ? 1 : ms,
@@ -46,4 +47,9 @@ export async function scriptedVoice(page: Page, lineMs: number): Promise<void> {
     }
     Object.defineProperty(window, 'SpeechSynthesisUtterance', { value: Utterance });
   }, lineMs);
+}
+
+/** How many lines that voice has said to their end. */
+export function linesSaid(page: Page): Promise<number> {
+  return page.evaluate(() => Number(Reflect.get(window, 'linesSaid') ?? 0));
 }
