@@ -23,9 +23,9 @@ export interface Soundness {
 /** Fit from which a phrase is taken, nats a frame: what was less likely has to fit the better. */
 export const TAKEN_FROM: Readonly<Record<Tier, number>> = {
   expected: -1.5,
-  ahead: -1.2,
-  near: -0.5,
-  far: -0.5,
+  ahead: -0.3,
+  near: -0.3,
+  far: -0.3,
   remote: 0.2,
   'not now': 0.1,
 };
@@ -33,8 +33,10 @@ export const TAKEN_FROM: Readonly<Record<Tier, number>> = {
 const MISSED_WITHIN = 0.4;
 /** A frame surely holds a voice where the denoiser gives it at least this chance. */
 export const SURELY_VOICED = 0.8;
-/** Frames of sure voice that any word has; of clicks and ratchets two in a hundred have as many. */
-export const LEAST_VOICED = 6;
+/** Frames of sure voice that any word has: of clicks and ratchets few have as many. */
+export const LEAST_VOICED = 10;
+/** What skips a count has to be surer: most that clicks are taken for is the one after the next. */
+const LEAST_VOICED_AHEAD = 17;
 /** In the middle of talk, or as the end of a word cut in two, it has to fit this much better. */
 const CROWDED_BY = 0.8;
 /** The builder's own words turn what is as near as this, nats a frame, and nothing clearer. */
@@ -50,6 +52,7 @@ export function judge({ branch, fit, frames }: Candidate, soundness: Soundness):
   if (voiced < LEAST_VOICED || frames < SHORTEST) return 'nothing';
   if (frames > longestFor(branch.words.split(' ').length)) return 'nothing';
   const { tier } = branch;
+  if (tier === 'ahead' && voiced < LEAST_VOICED_AHEAD) return 'nothing';
   const over = fit - TAKEN_FROM[tier] - (crowded ? CROWDED_BY : 0) + SWAY[opinion];
   if (over >= 0) return 'taken';
   return tier === 'expected' && !crowded && over >= -MISSED_WITHIN ? 'missed' : 'nothing';
