@@ -20,10 +20,10 @@ export type Tier =
 export const HANDICAP: Readonly<Record<Tier, number>> = {
   expected: 0,
   ahead: 12,
-  near: 20,
-  far: 30,
-  remote: 38,
-  'not now': 28,
+  near: 26,
+  far: 40,
+  remote: 46,
+  'not now': 36,
 };
 
 /** Marks a builder may be off by after calls that were not heard. */

@@ -44,5 +44,5 @@ export function jsgfOf(branches: readonly Branch[]): string {
 
 /** Written out in full: an exponent is not read, and a weight of nought would drop its phrase. */
 function weightOf(tier: Tier): string {
-  return Math.exp(-HANDICAP[tier]).toFixed(20);
+  return Math.exp(-HANDICAP[tier]).toFixed(24);
 }

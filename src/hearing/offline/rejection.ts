@@ -24,7 +24,7 @@ export interface Soundness {
 export const TAKEN_FROM: Readonly<Record<Tier, number>> = {
   expected: -1.5,
   ahead: -0.3,
-  near: -0.3,
+  near: -0.5,
   far: -0.3,
   remote: 0.2,
   'not now': 0.1,

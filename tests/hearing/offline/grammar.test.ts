@@ -64,7 +64,7 @@ describe('what is listened for', () => {
       expect(weight).toMatch(/^\d+\.\d+$/);
       expect(Number(weight)).toBeGreaterThan(0);
     }
-    expect(Math.max(...Object.values(HANDICAP))).toBeLessThan(-Math.log(10 ** -20));
+    expect(Math.max(...Object.values(HANDICAP))).toBeLessThan(-Math.log(10 ** -24));
   });
 });
 
