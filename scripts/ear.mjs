@@ -42,7 +42,7 @@ if (folder !== undefined && !existsSync(folder)) {
 }
 const seed = Number(values.seed);
 const { bandLevel } = await loadTs('src/hearing/offline/bandLevel.ts');
-const bench = await hearingBench();
+let bench = await hearingBench();
 
 /** @type {readonly { name: string, noise: import('./ear-noise.mjs').Noise | null, snrDb: number }[]} */
 const CONDITIONS = [
@@ -233,7 +233,12 @@ console.log(`${'speaker'.padEnd(12)}${'noise'.padEnd(10)}   right   wrong   aske
 const delays = [];
 const noises = values.noises?.split(',');
 for (const condition of CONDITIONS.filter(({ name }) => noises?.includes(name) ?? true)) {
-  const tallies = all.map((speaker) => ({ speaker, tally: walk(speaker, condition) }));
+  const tallies = [];
+  for (const speaker of all) {
+    // The ear settles on a voice: each speaker has one that has heard no other.
+    bench = await hearingBench();
+    tallies.push({ speaker, tally: walk(speaker, condition) });
+  }
   if (values.beside && isBeside()) {
     bench.standAt(2);
     const { right, wrong, missed } = await besides(besideSaid, bench.grammar());

@@ -23,7 +23,7 @@ export interface Soundness {
 /** Fit from which a phrase is taken, nats a frame: what was less likely has to fit the better. */
 export const TAKEN_FROM: Readonly<Record<Tier, number>> = {
   expected: -1.5,
-  ahead: -0.3,
+  ahead: -0.5,
   near: -0.5,
   far: -0.3,
   remote: 0.2,
