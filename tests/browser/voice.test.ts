@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { firstPage, openApp, openBrowser } from './harness';
 import { type BenchHands, benchHands, differences, saidSoFar } from './steps/bench';
+import { demoAtRest } from './steps/demoJob';
 import { type Valve, walk } from './steps/figures';
 import { plainLines as lines } from './steps/lines';
 import { pressesApart } from './steps/pressesApart';
@@ -410,6 +411,7 @@ test('C9: the app’s own voice coming back never counts, and a number over it i
   const ear = await scriptedEar(page);
   await scriptedVoice(page, 1500);
   await openApp(page);
+  await demoAtRest(page);
   const press = pressesApart(page);
   const bench = benchHands(page);
   await press('Space');
