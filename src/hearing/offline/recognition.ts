@@ -40,7 +40,7 @@ const CONFIG = {
   // The mean over the last words, not over this one: a single word's own mean takes half of it away.
   cmn: 'live',
   // What that mean comes to with most voices: the first words of a day are heard by it.
-  cmninit: '47,4.5,3.5,-0.5,-8.5,-5,-1.5,-0.5,-3,1,2,0,3.4',
+  cmninit: '50.8,1,2.2,-0.8,-3.9,-2.9,-0.5,0.7,-0.4,0.9,1,0.4,2.2',
 } as const;
 
 /** Starts both decoders. Rejects with an Error where the pack can't be read. */
