@@ -1,8 +1,8 @@
 import { useCallback, useState } from 'react';
-import { useServices, useSettings } from '../services';
+import { useSettings } from '../services';
 import { Action } from '../shell/Action';
-import { Choice } from '../shell/Choice';
 import { Page } from '../shell/Page';
+import { UnitsChoice } from '../shell/UnitsChoice';
 import styles from './before.module.css';
 import { EnginePart } from './EnginePart';
 import { HotPart } from './HotPart';
@@ -49,8 +49,6 @@ interface Props {
 }
 
 function Plan({ start, restored, onStartAfresh }: Props) {
-  const { settings } = useServices();
-  const { units } = useSettings();
   const keep = useCallback((draft: PlanDraft) => keepPlan(localStorage, draft), []);
   const form = usePlanForm(start, keep);
   return (
@@ -64,18 +62,9 @@ function Plan({ start, restored, onStartAfresh }: Props) {
       )}
       <div className={styles.columns}>
         <div className={styles.form}>
-          <Choice
-            field="units"
-            label={words.units}
+          <UnitsChoice
             value={form.draft.units}
-            options={[
-              { value: 'inch', label: words.inch },
-              { value: 'mm', label: words.mm },
-            ]}
-            onChange={(chosen) => {
-              form.update((before) => planInUnits(before, chosen));
-              if (chosen !== units) settings.change({ units: chosen });
-            }}
+            onChange={(chosen) => form.update((before) => planInUnits(before, chosen))}
           />
           <PartsPart form={form} />
           <EnginePart form={form} />

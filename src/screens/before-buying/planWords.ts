@@ -1,5 +1,6 @@
 import type { LengthConvention, MaterialId } from '#valvetrain';
 import type { Units } from '#words';
+import { conventionNames } from '../set-up/measuringWords';
 import { bases, formulas, partsAsked } from './partWords';
 import type { StepChoice } from './planDraft';
 import type { TrainPlace } from './trainPlaces';
@@ -23,9 +24,6 @@ export const planWords = {
     'Other parts mean another pushrod length. Give what you mean to change: each change is worked out where it acts, before anything is ordered.',
   restored: 'This is the plan you left here.',
   startAfresh: 'Start a new plan',
-  units: 'Units',
-  inch: 'Inches and thou',
-  mm: 'Millimetres',
   unit: { thou: 'thou', in: 'in', mm: 'mm' },
   keep: 'Keep it',
 
@@ -49,10 +47,7 @@ export const planWords = {
     mm: 'As 188.0. A figure in inches is taken with ‘in’ behind it.',
   } satisfies Record<Units, string>,
   convention: 'How that length is taken',
-  conventions: {
-    'tip to tip': 'Tip to tip, over the oil-hole flats',
-    'full ball': 'Full ball, to the uncut poles',
-  } satisfies Record<LengthConvention, string>,
+  conventions: conventionNames,
   endsFold: 'Ball and oil hole, for lengths stated both ways',
   end: (at: number) => (at < 2 ? 'lifter' : 'rocker'),
   ball: (end: string) => `Ball at the ${end}`,

@@ -1,7 +1,6 @@
 import type { ReactNode } from 'react';
-import { useServices, useSettings } from '../services';
-import { Choice } from '../shell/Choice';
 import { TextField } from '../shell/TextField';
+import { UnitsChoice } from '../shell/UnitsChoice';
 import { CallingStep } from './CallingStep';
 import { CamStep } from './CamStep';
 import { inUnits } from './draftChanges';
@@ -27,7 +26,10 @@ export function SetUpFields({ form, children }: Props) {
   const { draft, change, update, place } = form;
   return (
     <div ref={place}>
-      <Units form={form} onUnits={(units) => update((before) => inUnits(before, units))} />
+      <UnitsChoice
+        value={draft.units}
+        onChange={(units) => update((before) => inUnits(before, units))}
+      />
       <section className={styles.step} aria-labelledby="step-job">
         <h2 id="step-job">{words.jobStep}</h2>
         <TextField
@@ -52,31 +54,6 @@ export function SetUpFields({ form, children }: Props) {
         {children}
       </section>
     </div>
-  );
-}
-
-interface UnitsProps {
-  readonly form: SetUpForm;
-  readonly onUnits: (units: 'inch' | 'mm') => void;
-}
-
-function Units({ form, onUnits }: UnitsProps) {
-  const { settings } = useServices();
-  const { units } = useSettings();
-  return (
-    <Choice
-      field="units"
-      label={words.units}
-      value={form.draft.units}
-      options={[
-        { value: 'inch', label: words.inch },
-        { value: 'mm', label: words.mm },
-      ]}
-      onChange={(chosen) => {
-        onUnits(chosen);
-        if (chosen !== units) settings.change({ units: chosen });
-      }}
-    />
   );
 }
 

@@ -27,9 +27,6 @@ export const setUpWords = {
   noJob: 'This job is not open here, so its set-up can’t be changed.',
   readOnly: 'This job can only be looked at here, so its set-up can’t be changed.',
 
-  units: 'Units',
-  inch: 'Inches and thou',
-  mm: 'Millimetres',
   unit: { thou: 'thou', in: 'in', mm: 'mm' },
 
   jobStep: 'Job',

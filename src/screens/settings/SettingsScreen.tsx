@@ -3,6 +3,7 @@ import type { Settings } from '#settings';
 import { useServices, useSettings } from '../services';
 import { Choice } from '../shell/Choice';
 import { Page } from '../shell/Page';
+import { UnitsChoice } from '../shell/UnitsChoice';
 import { EarPart } from './EarPart';
 import { KeysPart } from './KeysPart';
 import { ScreenPart } from './ScreenPart';
@@ -22,16 +23,7 @@ export function SettingsScreen() {
       {unkept && <p role="alert">{words.unkept}</p>}
       <section className={styles.part} aria-labelledby="part-figures">
         <h2 id="part-figures">{words.figures}</h2>
-        <Choice
-          field="units"
-          label={words.units}
-          value={units}
-          options={[
-            { value: 'inch', label: words.inch },
-            { value: 'mm', label: words.mm },
-          ]}
-          onChange={(chosen) => change({ units: chosen })}
-        />
+        <UnitsChoice value={units} />
         <Choice
           field="numbers"
           label={words.numbers}

@@ -5,9 +5,6 @@ export const settingsWords = {
   unkept: 'The last change could not be kept: it holds until this page is closed.',
 
   figures: 'Figures',
-  units: 'Units',
-  inch: 'Inches and thou',
-  mm: 'Millimetres',
   numbers: 'Numbers are said',
   cardinal: 'In full: one hundred seventeen',
   shop: 'The shop’s way: one seventeen',
