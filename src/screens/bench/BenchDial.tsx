@@ -14,7 +14,8 @@ import { ClockDial } from '../pieces/ClockDial';
 import { CrankDial } from '../pieces/CrankDial';
 import { useBench, useServices } from '../services';
 import { countLine, countUnitWord, unitOfJob } from './benchFigures';
-import { benchWords, degrees } from './benchWords';
+import { benchWords } from './benchWords';
+import { degrees } from './crankWords';
 import { stopName, stopNamed } from './stopNamed';
 
 /** The dial: the socket's mark while a valve is open, else the crank. */

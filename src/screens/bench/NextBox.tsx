@@ -2,7 +2,8 @@ import { useStore } from 'zustand';
 import { allowed, type JobState, nextStage, nextStop, reminders, stageOf } from '#counting';
 import { shown } from '#words';
 import { useBench, useServices } from '../services';
-import { benchWords, crankLine, todo, todoOff, turnLine } from './benchWords';
+import { benchWords, todo, todoOff } from './benchWords';
+import { crankLine, turnLine } from './crankWords';
 import styles from './next.module.css';
 import { stopNamed, toCount } from './stopNamed';
 

@@ -2,8 +2,9 @@ import { useState } from 'react';
 import { allowed, type CommandBody, type JobState, type Question } from '#counting';
 import { useBench, useServices } from '../services';
 import { countLine } from './benchFigures';
-import { answerHint, benchWords, questionLine } from './benchWords';
+import { benchWords } from './benchWords';
 import styles from './question.module.css';
+import { answerHint, questionLine } from './questionWords';
 
 /** The question that is open, by its seq; null once it is answered or has run its ten seconds. */
 export function useOpenQuestion(): {

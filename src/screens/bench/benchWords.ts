@@ -1,5 +1,5 @@
-import type { CrankStop, LandingWord, Question, Stage } from '#counting';
-import { describeProof, type Engine, type Proof, type ValveId, type ValveKind } from '#valvetrain';
+import type { LandingWord, Stage } from '#counting';
+import type { Engine, ValveId, ValveKind } from '#valvetrain';
 import { sayMissed } from '#words';
 import type { Heard } from '../services';
 
@@ -205,78 +205,3 @@ export const todoOff = {
   'to start': 'Loosen until the rocker just leaves its stand.',
   counting: 'Loosen to first play. Tap at each mark.',
 } as const;
-
-/** Where the crank should be, where its turn may not be told. */
-export function crankLine(place: string | null) {
-  return place === null ? 'Is the crank there?' : `Is the crank at ${place}?`;
-}
-
-/** The only line of the screen that turns the crank. */
-export function turnLine(
-  place: string,
-  { turnDeg, companion, proof, again, first }: Omit<CrankStop, 'position'>,
-  count: string,
-) {
-  const watch = companion === null ? shownBy(proof) : ` Watch ${companion} cross.`;
-  const there = count === '' ? '' : ` ${count}`;
-  if (again) return `Gone past: round again, two turns in its running direction.${watch}${there}`;
-  if (first !== null) {
-    const mark = describeProof(first.proof);
-    return `${mark} From there turn the crank ${degrees(first.turnDeg)} to ${place}.${watch}${there}`;
-  }
-  const how =
-    turnDeg === null ? 'in its running direction' : `${degrees(turnDeg)} in its running direction`;
-  return `Turn the crank ${how} to ${place}.${watch}${there}`;
-}
-
-function shownBy(proof: Proof | null): string {
-  return proof === null ? '' : ` ${describeProof(proof)}`;
-}
-
-/** An angle as shown: whole, or to a tenth where an engine's are not. */
-export function degrees(deg: number): string {
-  return `${Math.round(deg * 10) / 10}°`;
-}
-
-/** A question asked back; `count` writes a count as the job calls it. */
-export function questionLine(question: Question, count: (count48: number) => string): string {
-  const had = count(question.counted48);
-  switch (question.about) {
-    case 'count':
-      return countQuestion(question, had, question.options.map(count));
-    case 'zero':
-      return `${had} counted. Start over from zero?`;
-    case 'seat':
-      return `Something was missed. Seated at ${had}?`;
-    default: {
-      const never: never = question;
-      return never;
-    }
-  }
-}
-
-function countQuestion(
-  question: Question & { about: 'count' },
-  had: string,
-  options: readonly string[],
-): string {
-  const or = options.join(', or ');
-  switch (question.why) {
-    case 'goes back':
-    case 'jumps':
-      return `Had ${had}, heard ${or}?`;
-    case 'position':
-    case 'clock':
-      return options.length > 1 ? `${or}?` : `Had ${had}: is it ${or}?`;
-    case 'began before the seat':
-      return `Heard ${or} as you seated at ${had}?`;
-    case 'grew':
-      return `Took ${had}, then heard ${or}?`;
-    default: {
-      const never: never = question.why;
-      return never;
-    }
-  }
-}
-
-export const answerHint = 'The same again takes it. Take back says no.';
